@@ -75,9 +75,9 @@ def by_name(source):
     return bool(names & {"import_module", "__import__"})
 
 
-def loaded_by(code):
+def loaded_by(code, heavy=HEAVY):
     """The heavy modules a fresh process holds after running some code."""
-    ask = f"{code}\nimport sys\nprint(*[m for m in {HEAVY!r} if m in sys.modules])"
+    ask = f"{code}\nimport sys\nprint(*[m for m in {heavy!r} if m in sys.modules])"
     done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)
     return done.stdout.split()
 
@@ -133,7 +133,14 @@ def test_the_test_sees_an_import_inside_a_function():
     assert late(ast.parse(source.format("import pandas"))) == set()
 
 
-@pytest.mark.parametrize(("module", "imported"), LATE)
+@pytest.mark.parametrize(
+    ("module", "imported"),
+    # One for each library in every run.
+    [
+        pytest.param(*each, marks=() if LATE[each] not in list(LATE.values())[:at] else pytest.mark.slow)
+        for at, each in enumerate(LATE)
+    ],
+)
 def test_what_is_imported_inside_a_function_is_heavy(module, imported):
     heavy = LATE[module, imported]
     code = f"import sys, {module}\nprint({heavy!r} in sys.modules)\nimport {imported}\nprint({heavy!r} in sys.modules)"
@@ -147,24 +154,11 @@ def test_few_import_by_name():
     assert {name for name in modules() if by_name(tree(name))} == set(BY_NAME)
 
 
-@pytest.mark.parametrize(
-    "code",
-    [
-        "import dryward.air, dryward.building, dryward.weather",
-        "import dryward.physics.steady, dryward.physics.drying, dryward.physics.limits, dryward.physics.monthly",
-        "import dryward.panels",
-        "import dryward.cli",
-        "from dryward import panels; panels.page('where-it-gets-wet').picture",
-    ],
-)
-def test_a_steady_lesson_loads_nothing_heavy(code):
-    assert loaded_by(code) == []
-
-
-def test_pages_are_imported_without_the_library_that_draws():
-    """It takes as long to load as all the rest, and a page needs it only when it is opened."""
-    ask = "import dryward.panels, sys; print('matplotlib' in sys.modules)"
-    assert subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True).stdout.strip() == "False"
+def test_what_a_steady_lesson_uses_loads_nothing_heavy():
+    """Nor the library that draws: it takes as long to load as all the rest, and a page needs it only once it opens."""
+    steady = ("air", "building", "weather", "physics.steady", "physics.drying", "physics.limits", "physics.monthly")
+    names = ", ".join(f"dryward.{each}" for each in (*steady, "panels", "cli"))
+    assert loaded_by(f"import {names}", (*HEAVY, "matplotlib")) == []
 
 
 def test_no_lesson_but_the_hourly_ones_loads_anything_heavy():

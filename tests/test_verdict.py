@@ -690,6 +690,20 @@ def test_frost_and_soaked_wood_are_called_so():
     )
 
 
+def test_soaked_wood_is_told_by_its_water_and_not_by_a_moisture_that_none_has():
+    """By hand: 8 kg/m2 on 100 m2 are 800 L, on 92.9 m2 196 gallons of 3.785 L."""
+    soaked = of_findings("year", [found("wood-moisture", 122.4, lasted=8760.0, when=100, unbound=8.0)])
+    water, place = "of water or frost in its pores, on", "Wet: the deck is soaked, most in January: it holds"
+    said = {system: words.sentence(soaked, system).replace("\N{NO-BREAK SPACE}", " ") for system in ("us", "si", None)}
+    assert said["us"] == f"{place} 200 gallons {water} 1000 ft², over 20 % all year."
+    assert said["si"] == f"{place} 800 L {water} 100 m², over 20 % all year."
+    assert "200 gallons" in said[None]
+    assert "800 L" in said[None]
+    assert words.shown(soaked.worst, "us") == words.reading(122.4) == "over 45 %, soaked"
+    damp = of_findings("year", [found("wood-moisture", 40.0, lasted=8760.0, when=100, unbound=0.7)])
+    assert "peaks at 40 % moisture content" in words.sentence(damp, "us")
+
+
 @pytest.mark.parametrize(
     ("method", "lasted", "said"),
     [

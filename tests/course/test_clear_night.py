@@ -1,5 +1,7 @@
 """Lesson 12: the page against the night physics, its known numbers, its ends."""
 
+import re
+
 import asked
 import pytest
 from lesson_page import bet_all, check_replies, first_visit, open_page, to_both_ends
@@ -15,6 +17,7 @@ from dryward.verdict import criterion
 from dryward.weather import Air
 
 ID = "clear-night"
+ROOF = {"us": units.to_si(1000, "ft2"), "si": 100.0}
 COLD = units.to_si(20, "degF")
 #: R under the metal, by option.
 LAYERS = {"none": 0, "thin-layer": 1, "layer": 4}
@@ -34,6 +37,13 @@ def melts(roof, inches=12, gap=1.0):
     return min(left / (below + vent + snow), 0.0), max(left, 0.0) / 334e3
 
 
+def test_a_vent_space_twice_as_deep_melts_nothing_as_the_limits_say():
+    """In the best case of the vent; over both leaky ceilings, and with the usual inch it does melt."""
+    assert any("vent space of {2 in}" in each for each in lessons.read(lessons.lesson(ID).folder).limits)
+    for roof in ("leaky", "leaky-and-thick"):
+        assert melts(roof, gap=2.0)[1] == 0 < melts(roof)[1]
+
+
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_every_place_is_the_physics(system, tmp_path):
     page = open_page(ID, tmp_path, system)
@@ -42,7 +52,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         at = page.at
         if at.Snow not in LAYERS:
             assert page.readouts["melt"] == pytest.approx(melts(at.Snow)[1] * 43200, rel=0.03, abs=0.002)
-            assert page.readouts["drip"] == pytest.approx(page.readouts["melt"] * units.to_si(600, "ft2"))
+            assert page.readouts["drip"] == pytest.approx(page.readouts["melt"] * ROOF[system])
             assert page.readouts["state"] == criterion("night-melt").state(page.readouts["melt"])
             assert ("of snow melt from" in page.sentence) == (page.readouts["melt"] > 0)
             continue
@@ -55,7 +65,7 @@ def test_every_place_is_the_physics(system, tmp_path):
             indoor_temperature=21.1,
         )
         assert page.readouts["frost"] == pytest.approx(found.frost[-1], rel=1e-9)
-        assert page.readouts["drip"] == pytest.approx(found.frost[-1] * units.to_si(600, "ft2"))
+        assert page.readouts["drip"] == pytest.approx(found.frost[-1] * ROOF[system])
         assert page.readouts["margin"] == pytest.approx(frost_margin(Air(COLD, at.RH_out)), abs=1e-8)
         assert ("form by morning" in page.sentence) == (found.frost[-1] > 0)
         assert page.readouts["state"] == criterion("night-frost").state(found.frost[-1])
@@ -67,13 +77,13 @@ def test_every_place_is_the_physics(system, tmp_path):
 def test_known_numbers(tmp_path):
     page = open_page(ID, tmp_path)
     assert page.readouts["below"] * 1.8 == pytest.approx(9.9, rel=0.02)
-    top = sky.roof_surface(COLD, COLD - 20.0, 8.0, u_value=0.126, indoor_temperature=21.1)
+    top = sky.roof_surface(COLD, COLD - 20.0, page.at.Wind, u_value=0.126, indoor_temperature=21.1)
     assert page.readouts["below"] == pytest.approx(COLD - top)
     for humidity, margin in ((70, 7.3), (80, 4.6), (90, 2.2), (95, 1.1)):
         page.controls["RH_out"].value = humidity
         assert page.readouts["margin"] * 1.8 == pytest.approx(margin, abs=0.05)
     page.controls["RH_out"].value = 90
-    page.controls["Wind"].value = 20
+    page.controls["Wind"].value = 3.52
     assert page.readouts["below"] * 1.8 == pytest.approx(4.9, rel=0.02)
 
 
@@ -210,10 +220,17 @@ def test_full_air_frosts_at_once(tmp_path):
 
 
 def test_the_wind_says_what_its_numbers_mean(tmp_path):
-    control = open_page(ID, tmp_path).controls["Wind"]
-    for number, word in ((3, "calm"), (8, "breeze"), (20, "windy")):
-        assert f"{number} {word}" in control.words
-    assert (control.min, control.max, control.unit) == (3, 25, "W/(m² K)")
+    """In each system's own unit, and the same winds in both."""
+    for system, unit in (("us", "Btu/(h ft² °F)"), ("si", "W/(m² K)")):
+        control = open_page(ID, tmp_path / system, system).controls["Wind"]
+        named = re.findall(r"([\d.]+) (\w+)", control.words)
+        assert [word for _, word in named] == ["calm", "breeze", "windy"]
+        assert [units.to_si(float(number), control._unit.name) for number, _ in named] == pytest.approx(
+            [3, 8, 20], rel=0.01
+        )
+        assert control.unit == unit
+        assert control.min == float(named[0][0])
+        assert control.start == float(named[1][0])
 
 
 def test_the_checks_with_their_fixed_numbers():
@@ -280,7 +297,7 @@ def test_the_numbers_of_the_beats(played):
     for id, roof in (("dam", "leaky"), ("mend", "leaky-and-thick")):
         assert f"{melts(roof)[1] * 86400 * 92.9 / 3.785:.2g} gallons a day" in told[id]
     shown = [tag["text"] for scene in played["dam"][2]["scenes"] for tag in scene["tags"]]
-    assert [f"Roof under the snow: {each}\xa0°F" in shown for each in (32, 25)] == [True, True]
+    assert [f"Roof under the snow: {each} °F" in shown for each in (32, 25)] == [True, True]
 
 
 def test_clouds_end_the_frost_before_the_sky_is_as_warm_as_the_air(played):
@@ -314,7 +331,7 @@ def test_calm_air_says_why_a_colder_metal_has_less_frost(tmp_path):
     page = open_page(ID, tmp_path)
     before = page.readouts["frost"], page.readouts["frosted"]
     assert "The stiller the air" not in page.sentence
-    page.controls["Wind"].value = 3
+    page.controls["Wind"].value = 0.53
     assert page.readouts["frost"] < before[0]
     assert page.readouts["frosted"] > before[1]
     assert "The stiller the air" in page.sentence

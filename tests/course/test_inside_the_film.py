@@ -11,6 +11,7 @@ from dryward import building, units
 from dryward.building import AirSpace, FixedMembrane
 from dryward.course.inside_the_film import beats, layers_scene
 from dryward.physics import steady
+from dryward.pictures import scenery
 from dryward.teaching import lessons, questions, vault
 from dryward.units import from_si, to_si
 from dryward.verdict import of_steady
@@ -47,7 +48,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         assert page.readouts["permeance"] == pytest.approx(found.permeance[FILM], rel=1e-6)
         assert page.readouts["gain"] == pytest.approx(found.gain, rel=1e-5, abs=1e-14)
         assert page.readouts["state"] == of_steady(found).state
-        assert ("no water gathers" in page.sentence) == (not found.wet_planes)
+        assert ("No water gathers" in page.sentence) == (not found.wet_planes)
 
 
 @pytest.mark.parametrize(
@@ -287,6 +288,23 @@ def test_a_batt_is_as_deep_as_its_r_and_the_film_moves_with_it(tmp_path):
         assert state.filled == (value > 2)
         places.append(layers_scene.film_at(state)[0])
     assert places[0] == places[1] < places[2] < 0.9
+
+
+def test_a_roof_with_more_in_it_is_drawn_thicker(tmp_path):
+    """To one scale: each scene of a beat is as thick as its layers are, in every shape."""
+    page = first_visit(ID, tmp_path)
+    for shape in ("wide", "tall", "post", "strip"):
+        drawn = {}
+        for beat in page.stage.beats:
+            for case in beat.cases:
+                state = page.compute(SimpleNamespace(**{**vars(page.at), **case}))
+                scene = scenery.begin(shape)
+                layers_scene.draw(scene, state)
+                across = scene.axes["slope"].across
+                deep = sum(layer.drawn_thickness for layer in state.roof.layers)
+                drawn[round(deep, 4)] = (across[0] ** 2 + across[1] ** 2) ** 0.5 / deep
+        assert len(drawn) > 2
+        assert max(drawn.values()) == pytest.approx(min(drawn.values()))
 
 
 @pytest.mark.parametrize("seed", [None, *range(10)])

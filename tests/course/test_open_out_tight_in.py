@@ -308,6 +308,12 @@ def test_the_winner_of_january_is_the_loser_of_spring(tmp_path):
     assert other < 80
     assert "750 days" in page.stage._text("answer")
     assert "64" in page.stage._text("answer")
+    # What dries in spring is drawn on the small roof, under a sky that is not the winter's.
+    for still, state in zip(page.stage.stills(), page.stage.states, strict=True):
+        drying = [mark["points"] for mark in beats.spring(page, state)["marks"]]
+        assert len(drying) == 2
+        assert {place[0] for points in drying for place in points} == {"spring"}
+        assert all("sc-sky-mild" in still[shape]["svg"] for shape in ("post", "strip"))
 
 
 def test_one_humidity_is_fine_one_day_and_too_much_on_another(tmp_path):

@@ -274,9 +274,10 @@ def test_what_is_bet_on_is_marked_in_every_shape():
                 page, SimpleNamespace(**{"T": 21.1, "RH": 0.4, "T_2": -1.1, "RH_2": 0.8, **case})
             )
             page.stage = SimpleNamespace(states=each.cases, beat=each, on=True)
-            before = [mark for mark in PLAY.given(page, state)["marks"] if each.bets]
+            given, shows = each.given or PLAY.given, each.shows or PLAY.shows
+            before = [mark for mark in given(page, state)["marks"] if each.bets]
             assert not [mark for mark in before if mark["kind"] == "dots" or mark["look"] == "wet"]
-            told = [part(page, state) for part in (PLAY.given, PLAY.shows, *([each.marks] if each.marks else []))]
+            told = [part(page, state) for part in (given, shows, *([each.marks] if each.marks else []))]
             named = {place[0] for part in told for mark in part["marks"] for place in mark["points"]}
             named |= {tag["at"][0] for part in told for tag in part["tags"]}
             named |= {spot.at[0] for bet in each.bets for spot in bet.spots}

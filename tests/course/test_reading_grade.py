@@ -1,4 +1,4 @@
-"""What a learner reads in the four lessons that every class takes is for the eighth grade, kind by kind.
+"""What a learner reads is for the eighth grade, lesson by lesson and kind by kind.
 
 By the Flesch-Kincaid grade; `reading.grades` says how its syllables are
 counted, and puts a plain word for a number with its unit, so that "gr/ft² day"
@@ -13,9 +13,10 @@ from lesson_page import open_page
 from reading import grades
 
 from dryward.teaching import lessons, questions
+from turns import in_turn
 
 GRADE = 8.0
-LESSONS = ("read-the-air", "which-way-vapor-goes", "where-it-gets-wet", "the-film-that-changes")
+LESSONS = lessons.pages()
 
 
 def ended(text):
@@ -40,8 +41,7 @@ def kinds_of(id, system, folder):
     return {kind: [text for text in texts if text] for kind, texts in said.items() if any(texts)}
 
 
-@pytest.mark.parametrize("id", LESSONS)
-@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize(("id", "system"), in_turn(LESSONS, ("us", "si")))
 def test_each_kind_of_text(id, system, tmp_path):
     for kind, texts in kinds_of(id, system, tmp_path).items():
         kincaid, _ = grades(" ".join(map(ended, texts)))

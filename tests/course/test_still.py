@@ -7,6 +7,7 @@ from lesson_page import open_page
 
 from dryward import units
 from dryward.teaching import lessons, words
+from turns import in_turn
 
 #: A number and what it counts: ``0.5 perm``, ``88 days``, ``R-5``.
 _COUNTED = re.compile(r"(R-|RSI )?(?<![\w.,])(\d+(?:\.\d+)?)(?![.,]?\d)[ \u00a0\u202f]?([^\s\d]*)")
@@ -56,8 +57,7 @@ def said_as(asked, system):
     return words.number(number, unit, system) if unit in units.UNITS else asked
 
 
-@pytest.mark.parametrize("system", ["us", "si"])
-@pytest.mark.parametrize("id", WITH_WORDS)
+@pytest.mark.parametrize(("id", "system"), in_turn(WITH_WORDS, ("us", "si")))
 def test_the_way_back_shows_what_its_words_say(id, system, tmp_path):
     """It sets all that the words name and nothing else, and then a number of theirs stands on the page that did not."""
     page = open_page(id, tmp_path, system)

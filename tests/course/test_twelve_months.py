@@ -260,7 +260,7 @@ def test_wet_rafters_dry_under_an_open_sheet_and_not_under_a_closed_one(tmp_path
     assert lumber.START - best / 10 / lumber.RAFTERS < closed[-1] < lumber.START
     assert opened[0] < beats.DRIED
     assert min(by_hand("open-sheet")) > 0
-    assert "23\N{NO-BREAK SPACE}%" in bets[0]["reply"]
+    assert "23 %" in bets[0]["reply"]
     assert "September" in live["told"]
 
 

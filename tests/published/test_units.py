@@ -17,7 +17,8 @@ REGISTRY = pint.UnitRegistry()
 PINT_WORDS = {
     "ft": "foot", "in": "inch", "lb": "pound", "gr": "grain", "inHg": "inHg", "psi": "psi", "pint": "pint",
     "quart": "quart", "ft2": "foot**2", "in2": "inch**2", "ft3": "foot**3", "lb/ft3": "pound/foot**3",
-    "lb/ft2": "pound/foot**2", "gr/ft2": "grain/foot**2", "gr/lb": "grain/pound", "cfm": "foot**3/minute",
+    "gr/ft3": "grain/foot**3", "lb/ft2": "pound/foot**2", "gr/ft2": "grain/foot**2", "gr/lb": "grain/pound",
+    "cfm": "foot**3/minute",
     "ft/min": "foot/minute", "mph": "mile/hour", "Btu/lb": "Btu_it/pound", "Btu/(lb F)": "Btu_it/pound/delta_degF",
     "R": "foot**2*delta_degF*hour/Btu_it", "Btu/(h ft2 F)": "Btu_it/hour/foot**2/delta_degF",
     "Btu in/(h ft2 F)": "Btu_it*inch/hour/foot**2/delta_degF", "Btu/(h ft2)": "Btu_it/hour/foot**2",

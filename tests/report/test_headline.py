@@ -73,8 +73,8 @@ def test_two_roofs_are_told_apart_by_their_states(whole):
     dry = checked(OPEN)
     said = difference((whole, dry), ("now", "then"), "us")
     assert said.startswith(f"Hour by hour now is {whole.state}, and then is dry. Now: ")
-    assert words.account(whole.verdict) in said
-    assert words.account(dry.verdict) in said
+    assert words.account(whole.verdict, "us") in said
+    assert words.account(dry.verdict, "us") in said
     assert difference((dry, dry), ("now", "then"), "us").startswith("Hour by hour both are dry.")
 
 

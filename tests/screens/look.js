@@ -1,4 +1,5 @@
-// What is wrong with what the window shows: words cut off, too small or over each other, and what is out of sight.
+// What is wrong with what the window shows: words cut off, too small or over each other, what is out of sight, and
+// numbers that a line's end may part from their unit.
 ({ least, inSight }) => {
   const wrong = [], wide = innerWidth, high = innerHeight;
   const box = (e) => e.getBoundingClientRect();
@@ -19,6 +20,7 @@
     const e = walk.currentNode.parentElement;
     if (!walk.currentNode.textContent.trim() || !seen(e) || getComputedStyle(e).clipPath !== "none" || e.closest(".dw-status")) continue;
     if (parseFloat(getComputedStyle(e).fontSize) < least - 0.01) wrong.push(`small: ${getComputedStyle(e).fontSize} ${name(e)}`);
+    if (e.closest(".dw-scenes, .dw-say, .dw-task, .dw-bet, .dw-outcome, .dw-scale") && /\d [^\s\d]/.test(walk.currentNode.textContent)) wrong.push(`parted from its unit: ${name(e)}`);
     const area = document.createRange();
     area.selectNodeContents(walk.currentNode);
     const r = area.getBoundingClientRect();

@@ -19,7 +19,7 @@ import sys
 
 import httpx
 import sessions
-from opening import to_the_free_page
+from opening import through_the_beats, to_the_free_page
 from playwright.sync_api import sync_playwright
 
 from dryward.teaching import lessons
@@ -140,27 +140,6 @@ def floor_notebook(address):
             ask.delete(here)
 
 
-def beats_with_a_slider(window):
-    """Play through the beats of an open lesson, the first choice of every bet; gives (beat, slider) where one moves."""
-    while window.locator(".dw-on-stage").count():
-        if window.locator(".dw-open input").count():
-            bets = window.locator(".dw-open").get_attribute("class"), window.locator(".dw-bet").all_inner_texts()
-            window.click(".dw-open input >> nth=0")
-            window.click("[data-key=lay]")
-            window.wait_for_function(
-                "before => document.querySelectorAll('.dw-open').length === 0"
-                " || [...document.querySelectorAll('.dw-bet')].map(e => e.innerText).join() !== before",
-                arg=",".join(bets[1]),
-            )
-            continue
-        beat = window.get_attribute(".dw-stage", "data-beat")
-        slider = window.locator(".dw-card .dw-range")
-        if slider.count():
-            yield beat, slider.get_attribute("data-key").removeprefix("slider-")
-        window.click("[data-key=next]")
-        window.wait_for_function("beat => document.querySelector('.dw-stage')?.dataset.beat !== beat", arg=beat)
-
-
 def rows(browser, address, presses, wanted):
     """What was measured: (where, slider, presses [ms], changes a second, lag [ms]); the floor first."""
     with floor_notebook(address) as here:
@@ -172,9 +151,17 @@ def rows(browser, address, presses, wanted):
         if wanted not in ("", lesson.id):
             continue
         window = opened(browser, address.replace(START, lesson.file))
-        for beat, slider in beats_with_a_slider(window):
-            found = measure(window, slider, ".dw-scenes", presses)
-            yield f"{lesson.number}. {lesson.title}, beat {beat}", slider, *found
+        beats = []
+
+        def moved(beat, control, window=window, lesson=lesson, beats=beats):
+            key = control.get_attribute("data-key")
+            if key.startswith("slider-"):
+                slider = key.removeprefix("slider-")
+                found = measure(window, slider, ".dw-scenes", presses)
+                beats.append((f"{lesson.number}. {lesson.title}, beat {beat}", slider, *found))
+
+        through_the_beats(window, with_control=moved)
+        yield from beats
         to_the_free_page(window)
         window.wait_for_selector(".dw-picture[src]")
         sliders = window.locator("[data-key^=slider-]")

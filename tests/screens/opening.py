@@ -4,8 +4,11 @@
 PATIENCE = 120_000
 
 
-def through_the_beats(window, choices=()):
-    """Lay every bet, by `choices` as far as they go, then the last one; move what is unlocked to its end; go on."""
+def through_the_beats(window, choices=(), with_control=None):
+    """Lay every bet, by `choices` as far as they go, then the last one; move what is unlocked to its end; go on.
+
+    `with_control(beat, control)` is called where something is unlocked, before it is moved.
+    """
     left = list(choices)
     while True:
         window.wait_for_selector(".dw-on-stage, .dw-prediction, .dw-said", timeout=PATIENCE)
@@ -20,6 +23,8 @@ def through_the_beats(window, choices=()):
             window.wait_for_function("bet => document.querySelector('.dw-open input')?.name !== bet", arg=bet)
         control = window.locator(".dw-card :is(.dw-range, .dw-select)")
         if control.count():
+            if with_control:
+                with_control(beat, control.first)
             control.first.focus()
             window.keyboard.press("End")
         window.click("[data-key=next]:not([disabled])")

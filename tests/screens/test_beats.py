@@ -87,6 +87,25 @@ def test_a_beat_fits_its_page_and_its_scene(id, number, tmp_path):
             assert {place[0] for place in places} | {tag["at"][0] for tag in live["tags"]} <= shape["axes"].keys()
 
 
+@pytest.mark.parametrize("id", PLAYED)
+def test_no_title_over_a_scene_says_what_a_choice_says(id, tmp_path):
+    """Over the scenes stands what is compared: a title in the words of one choice would give the answer away."""
+    page = first_visit(id, tmp_path)
+    for number in range(len(page.stage.beats)):
+        to_beat(page, number)
+        frame = page.widget.frame["stage"]
+        for bet in frame["bets"]:
+            if len({choice["scene"] for choice in bet["choices"]}) > 1:
+                continue  # which of the scenes: a choice is named as its scene is
+            own = [set(re.findall(r"[a-z]{3,}", choice["text"].lower())) for choice in bet["choices"]]
+            for title in frame["titles"]:
+                words = set(re.findall(r"[a-z]{3,}", title.lower()))
+                # What all choices share tells nothing.
+                told = [len(words & each - set.intersection(*own)) for each in own]
+                assert max(told) < 3 or told.count(max(told)) > 1, title
+        bet_all(page)
+
+
 @pytest.mark.parametrize(("beat", "system"), in_turn(beats(), ("si", "us")))
 def test_a_beat_tells_nothing_before_its_bets_and_all_after(beat, system, tmp_path):
     id, number = beat
@@ -101,7 +120,7 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(beat, system, tmp_pa
         assert (live["stage"]["told"], live["stage"]["also"], live["stage"]["done"]) == ("", "", False)
         assert all(each["right"] is None and each["reply"] == "" for each in stage["bets"])
         # What is drawn is what the question says: gauges, say.
-        asked = [page.play.given(page, state).get("marks", []) for state in page.stage.states]
+        asked = [page.stage.given(state).get("marks", []) for state in page.stage.states]
         assert [each["marks"] for each in live["stage"]["scenes"]] == asked
         assert not any(each["flows"] for each in live["stage"]["scenes"])
         held = sent(page)
@@ -111,7 +130,7 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(beat, system, tmp_pa
         told = page.widget.frame["stage"]["bets"]
         assert all(each["right"] is not None and len(each["reply"]) > 15 for each in told)
         later = [tag["text"] for scene in shown["scenes"] for tag in scene["tags"]] + [each["reply"] for each in told]
-        known = [tag["text"] for each in page.stage.states for tag in page.play.given(page, each).get("tags", ())]
+        known = [tag["text"] for each in page.stage.states for tag in page.stage.given(each).get("tags", ())]
         for text in later:
             assert text in known or json.dumps(text)[1:-1] not in held, f"{text} was there before the bet"
     if beat.unlocks and beat.aim:
@@ -211,15 +230,20 @@ def test_an_instructor_steps_and_shows_without_a_bet(tmp_path):
 @pytest.mark.browser
 def test_the_keys_of_an_instructor_work_wherever_the_focus_is(bare, tmp_path):
     page = first_visit("where-it-gets-wet", tmp_path)
-    page.hear({"kind": "instructor", "value": True})
+    for kind in ("instructor", "projector"):
+        page.hear({"kind": kind, "value": True})
     bare.show(page)
     bare.window.click("header.top")
     for number, beat in enumerate(page.stage.beats):
         assert bare.window.locator(".dw-keys").inner_text()
-        for _ in beat.bets:
+        for bet in beat.bets:
             assert (page.stage.at, page.stage.shown) == (number, False)
+            for choice in range(len(bet.spots)):  # each with its reply
+                page.hear({"kind": "hands", "choice": choice, "by": 1})
             bare.press("n")
         assert (page.stage.at, page.stage.shown) == (number, True), "shown before it is left"
+        answer = bare.window.locator(".dw-answer").bounding_box()
+        assert answer["y"] + answer["height"] < bare.window.viewport_size["height"], "under the replies nobody sees it"
         bare.press("r")
         assert page.stage.shown
         if not beat.bets:
@@ -289,36 +313,42 @@ def bare(browser):
     found.window.close()
 
 
-def walked(bare, page, size, look):
-    """Go through the beats of a page by keyboard alone; `look` is called before each bet and after it."""
-    bare.show(page, SIZES[size])
-    if (size == "projector") != page.settings["projector"]:
-        bare.window.focus("[data-key=projector]")
-        bare.press("Enter")
+def walked(bare, page, sizes, look):
+    """Go through the beats of a page by keyboard alone; `look` is called at each size before each bet and after it."""
+    bare.show(page, SIZES[sizes[0]])
+
+    def at_each_size(where):
+        for size in sizes:
+            bare.window.set_viewport_size(dict(zip(("width", "height"), SIZES[size], strict=True)))
+            if (size == "projector") != page.settings["projector"]:
+                bare.window.focus("[data-key=projector]")
+                bare.press("Enter")
+            bare.settle()
+            look(size, where)
+
     for number in range(len(page.stage.beats)):
         assert page.stage.at == number
-        look(f"{size} {number} before")
+        at_each_size(f"{number} before")
         while page.stage.open_bet is not None:
             bare.window.locator(".dw-open input").first.focus()
             bare.press("Space", "Enter")
         if page.stage.beat.unlocks:
             slider = bare.window.locator(".dw-card :is(.dw-range, .dw-select)")
-            slider.focus()
             for key in ("Home", "End"):
+                slider.focus()
                 bare.press(key)
-                look(f"{size} {number} {key}")
-        look(f"{size} {number} after")
+                at_each_size(f"{number} {key}")
+        at_each_size(f"{number} after")
         bare.window.locator("[data-key=next]").focus()
         bare.press("Enter")
     assert not page.stage.on
     assert bare.errors == []
 
 
-def looker(bare, size, wrong):
-    def look(where):
-        bare.settle()
+def looker(bare, wrong):
+    def look(size, where):
         found = bare.window.evaluate(LOOK, {"least": LETTERS[size], "inSight": IN_SIGHT})
-        wrong.extend(f"{where}: {each}" for each in found)
+        wrong.extend(f"{size} {where}: {each}" for each in found)
 
     return look
 
@@ -345,18 +375,21 @@ def test_a_refused_act_is_told_until_the_next_and_a_second_click_changes_nothing
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize(("id", "size"), in_turn(PLAYED, SIZES, always=("laptop",)))
-def test_every_beat_is_in_sight_at_every_size(bare, axe, id, size, tmp_path):
+@pytest.mark.parametrize("id", PLAYED)
+def test_every_beat_is_in_sight_at_every_size(bare, axe, id, tmp_path, pytestconfig):
     """And axe finds nothing in it; a phone has the same elements as a laptop."""
     wrong = []
-    look = looker(bare, size, wrong)
+    look = looker(bare, wrong)
+    others = [size for size in SIZES if size != "laptop"]
+    if not pytestconfig.getoption("--slow"):  # one of them in turn
+        others = [others[PLAYED.index(id) % len(others)]]
 
-    def looked(where):
-        look(where)
+    def looked(size, where):
+        look(size, where)
         if size == "laptop":
             wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe))
 
-    walked(bare, first_visit(id, tmp_path), size, looked)
+    walked(bare, first_visit(id, tmp_path), ("laptop", *others), looked)
     assert wrong == []
 
 
@@ -365,7 +398,7 @@ def test_every_beat_is_in_sight_at_every_size(bare, axe, id, size, tmp_path):
 def test_nothing_is_cut_off_in_a_longer_language(bare, id, size, tmp_path):
     wrong = []
     with made_up.spoken():
-        walked(bare, first_visit(id, tmp_path), size, looker(bare, size, wrong))
+        walked(bare, first_visit(id, tmp_path), (size,), looker(bare, wrong))
     assert [each for each in wrong if "out of sight" not in each] == []
 
 
@@ -375,10 +408,11 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
     """A minute of the clock of the dots: as many reach the end of each path as its rate says."""
     page = first_visit(id, tmp_path)
     bare.show(page)
-    counted = 0
+    counted, moves = 0, False
     for number in range(len(page.stage.beats)):
         bet_all(page)
         bare.show(page)
+        moves = moves or any(page.stage.shows(each).get("flows") for each in page.stage.states)
         if bare.window.locator("[data-key=pause]").is_visible():
             bare.window.click("[data-key=pause]")  # its own clock stands, and the test's goes
         for scene, live in enumerate(page.widget.live["stage"]["scenes"]):
@@ -395,8 +429,7 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
                 assert abs(count - flow["rate"]) <= 1.0, (number, flow)
                 counted += 1
         page.hear({"kind": "beat", "number": number + 1})
-    shows_flows = any(page.play.shows(page, each).get("flows") for each in page.stage.states)
-    assert counted or not shows_flows
+    assert counted or not moves
 
 
 @pytest.mark.browser

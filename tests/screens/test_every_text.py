@@ -10,6 +10,7 @@ from told import SUMS, TYPED, everywhere
 
 from dryward import language, weather
 from dryward.teaching import lessons
+from turns import in_turn
 
 PAGES = ("start", *lessons.pages())
 #: How the units of each system look behind a number.
@@ -91,14 +92,7 @@ def read(id, system):
         return everywhere(page), page.widget.frame["controls"]
 
 
-@pytest.mark.parametrize(
-    ("id", "system"),
-    [
-        pytest.param(id, system, marks=() if system == USUAL[id] else pytest.mark.slow)
-        for id in PAGES
-        for system in ("us", "si")
-    ],
-)
+@pytest.mark.parametrize(("id", "system"), in_turn(PAGES, ("si", "us")))
 def test_every_text_of_a_page_is_written_by_the_rules(id, system):
     found, _ = read(id, system)
     assert len(found) > 10

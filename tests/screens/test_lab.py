@@ -199,6 +199,7 @@ def test_the_first_page_lists_the_lessons(lab, screen):
     screen.goto(lab("00-start.ipynb"))
     screen.wait_for_selector("text=dew point of the room: 44.6", timeout=60_000)
     screen.click("a:text('Where it gets wet')")
-    screen.wait_for_selector(f".dw-stage, {PICTURE}[src]", timeout=60_000)
+    screen.wait_for_selector("h1:has-text('5. Where it gets wet') >> visible=true", timeout=60_000)
+    screen.wait_for_selector(".dw-stage >> visible=true", timeout=60_000)
     assert screen.errors == []
     assert screen.strangers == []

@@ -7,6 +7,7 @@ import tempfile
 import pytest
 from lesson_page import bet_all, first_visit
 
+from dryward.building.library import wood_moisture
 from dryward.teaching import beliefs, guide, kinds, lessons, paper, words
 
 ALL = beliefs.beliefs()
@@ -109,6 +110,13 @@ def test_what_breaks_it_is_told_with_the_numbers_of_the_lesson(belief, system):
     assert told, "no number breaks it"
     missing = [each for each in told if not any(agree(each, other) for other in there)]
     assert not missing, missing
+
+
+def test_wood_in_what_is_right_is_the_librarys():
+    """Two of them say where wood ends at 90 %, and say the same."""
+    drier, damper = (f"{100 * float(wood_moisture(each, 7.0)):.0f} %" for each in (0.8, 0.9))
+    assert f"At 80 % RH it sits near {drier} MC, at 90 % near {damper}." in beliefs.belief("no-drops-no-problem").right
+    assert f"at 90 % lumber ends at about {damper}" in beliefs.belief("logger-90-means-wet").right
 
 
 def test_a_number_that_is_no_more_so_is_found():

@@ -46,8 +46,9 @@ def test_a_sheet_says_what_an_instructor_needs(id):
         assert f"## {part}" in text
     assert f"{lesson.minutes} minutes" in text
     if id != "your-roof":
-        for each in lesson.beliefs:
-            assert beliefs.belief(each).claim in text
+        for each in map(beliefs.belief, lesson.beliefs):
+            (said,) = [line for line in text.splitlines() if line.startswith(f'- "{each.claim}"')]
+            assert said.endswith(f"*Bet on it:* step {each.step}.") == (each.lesson == id)
     assert "{" not in text
     assert "°F" not in guide.sheet(id, "si")
 

@@ -191,7 +191,7 @@ class SliderControl(Control):
     @property
     def words(self) -> str:
         """What stands beside it."""
-        return language.told(self.slider.words)
+        return language.told(self.slider.words, system=self.system)
 
     @property
     def _said(self) -> str:
@@ -412,11 +412,12 @@ _SLIDERS = (
         Scale(0, 25, 20, 1),
         said="panels.said-sky",
     ),
-    _alike(
+    Slider(
         "Wind",
         "panels.slider-wind",
         "thermal transmittance",
-        Scale(3, 25, 8, 1, "W/(m2 K)"),
+        Scale(0.53, 4.4, 1.41, 0.01),
+        Scale(3, 25, 8, 1),
         said="panels.said-wind",
     ),
     # room air

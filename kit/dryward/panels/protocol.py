@@ -27,6 +27,7 @@ from dryward import language
 from dryward.checks import PlainError
 from dryward.language import message
 from dryward.pictures import scenery
+from dryward.units.table import signs
 
 #: A message of another version comes from a page that an older or newer kit has drawn.
 VERSION = 1
@@ -87,6 +88,7 @@ TEXTS: dict[str, tuple[str, ...]] = {
     "asked": ("number", "question"),
     "still": (),
     "still-hint": (),
+    "still-waits": (),
     "still-yes": (),
     "still-no": (),
     "still-back": (),
@@ -131,11 +133,15 @@ TEXTS: dict[str, tuple[str, ...]] = {
 
 
 def texts() -> dict[str, str]:
-    """What the browser says by itself, with ``{name}`` for a fact; the decimal mark; the language's name."""
+    """What the browser says by itself, with ``{name}`` for a fact; the decimal mark; the language's name.
+
+    And the signs of units that have a blank in them, at which no line is to end.
+    """
     found = {
         name: message(f"panels.js-{name}", **{fact: f"{{{fact}}}" for fact in facts}) for name, facts in TEXTS.items()
     }
-    return {**found, "decimal-mark": message("units.decimal-mark"), "language": language.name()}
+    parted = "\n".join(sign for sign in signs() if " " in sign)
+    return {**found, "decimal-mark": message("units.decimal-mark"), "language": language.name(), "parted-signs": parted}
 
 
 @dataclass(frozen=True)
@@ -209,6 +215,7 @@ class Frame(TypedDict):
     has_arithmetic: bool
     folds: list[dict[str, Any]]
     questions: list[dict[str, Any]]
+    still_waits: bool  # whether they are asked for later
     still: list[dict[str, Any]]  # beliefs of the lesson, once the questions are answered right
     on: dict[str, Any]  # the next lesson by pathway, then
     unkept: str

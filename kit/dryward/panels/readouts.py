@@ -117,7 +117,9 @@ def _of_options(control: ChoiceControl, states: Sequence[str]) -> str:
         if names:
             if len(names) == len(states):
                 return message("panels.every-option", state=message("verdict.head", state=state))
-            options = joined("panels.option-after-option", names)
+            options = joined(
+                "panels.option-after-option", [message("panels.option-with-state", option=each) for each in names]
+            )
             said.append(message("panels.some-options", state=message("verdict.head", state=state), options=options))
     return joined("panels.state-after-state", said)
 

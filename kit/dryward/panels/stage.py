@@ -20,7 +20,7 @@ aim is not reached; ``-care`` is what to mind where
 it proposes an act; of two scenes ``-first`` and ``-second`` are what stands
 over them.  A bet has ``beat-<id>-<bet>-ask``, and
 ``-<key>`` and ``-<key>-reply`` for each choice.  All get the facts that
-``Beat.facts`` tells of the states.
+``Beat.facts`` tells of the states.  The browser keeps each number with its unit.
 
 The first bet of the first beat is the lesson's prediction, and its `own` case
 is the page as it starts; each of its choices has a `reply` in ``lesson.toml``.
@@ -35,6 +35,8 @@ A beat is gone through like this::
 
     bets are open --all made--> shown --the aim is reached, where there is one--> done
 
+Who has made the bets may go on before an aim is reached, so that nobody is
+locked in: the way on is then a quiet button, and the loud one once it is done.
 An instructor may show a beat without a bet, and step as wanted.  Who comes
 back to a lesson that was gone through stands on the free page at once.
 """
@@ -81,6 +83,9 @@ class Page(Protocol):
     def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values."""
 
+    def predict(self, choice: int) -> None:
+        """Bet on the lesson's prediction, and keep it."""
+
     def show(self, value: float, quantity: str, digits: int | None = None) -> str:
         """A number of SI with its unit, as this reader has it."""
 
@@ -117,6 +122,16 @@ class Bet:
     right: Callable[[States], str]
 
 
+def no_dots(page: Page) -> str:
+    """The `scale` of a beat in whose scenes nothing is counted."""
+    return ""
+
+
+def of_scene(number: int, right: Callable[[Any], str]) -> Callable[[States], str]:
+    """What is right of one scene alone, as its state says."""
+    return lambda states: right(states[number])
+
+
 def _nothing(page: Page, states: States) -> dict[str, Any]:
     return {}
 
@@ -143,10 +158,13 @@ class Beat:
     beliefs: tuple[str, ...] = ()
     #: What works its states out, a state a scene, where they are not the page's own.
     states: Callable[[Page], States] | None = None
-    #: Marks of one state in this beat alone, over those of the play.
+    #: Marks of one state over those of what `shows` gives.
     marks: Callable[[Page, Any], Mapping[str, Any]] | None = None
-    #: What draws its scenes, where they are not those of the play.
+    #: What draws its scenes, tells of them and what their dots stand for, each where it is not that of the play.
     draw: Callable[[Scene, Any], None] | None = None
+    given: Callable[[Page, Any], Mapping[str, Any]] | None = None
+    shows: Callable[[Page, Any], Mapping[str, Any]] | None = None
+    scale: Callable[[Page], str] | None = None
     #: Whether the strip along its control tells of what the beat asks.
     strip: bool = True
 
@@ -167,7 +185,7 @@ class Play:
     signature: Callable[[Any], Any]
     given: Callable[[Page, Any], Mapping[str, Any]]
     shows: Callable[[Page, Any], Mapping[str, Any]]
-    scale: Callable[[Page], str] = lambda page: ""
+    scale: Callable[[Page], str] = no_dots
     #: Whether who is here for the first time may go to the free page at once.
     may_leave: bool = False
 
@@ -255,6 +273,11 @@ class Stage:
         return self.open_bet is None
 
     @property
+    def strips(self) -> bool:
+        """Whether a control may have a strip along it: on a beat what is so is seen, and it tells of what is asked."""
+        return not self.on or (self.shown and self.beat.strip)
+
+    @property
     def open_bet(self) -> Bet | None:
         """The bet that is to be made next."""
         closed = self.gone.chosen.keys() | self.gone.counted
@@ -306,35 +329,38 @@ class Stage:
         self.at = len(self.beats)
         return True
 
-    def choose(self, choice: int) -> str:
-        """Make the open bet of the beat; gives its key."""
-        bet = self.open_bet
+    def choose(self, choice: int) -> None:
+        """Make the open bet of the beat, and keep it."""
+        bet = self.open_bet if self.on else None
         if bet is None:
             raise protocol.Malformed
-        spot = bet.spots[protocol.place(choice, bet.spots)]
-        self.gone.chosen[bet.name] = spot.key
+        key = bet.spots[protocol.place(choice, bet.spots)].key
+        self.gone.chosen[bet.name] = key
         self._keep()
-        return spot.key
+        if bet.name == LESSON:
+            self.page.predict(self.page.prediction.number(key))
+        else:
+            behind = {spot.key: spot.belief for spot in bet.spots}
+            name = f"{self.beat.id}-{bet.name}"
+            self.page.settings.bet(self.page.id, name, key, bet.right(self.states), behind)
 
     def raise_hand(self, choice: int, by: int) -> None:
         """One hand of a class more for a choice of the first bet that is not shown, or one less."""
         bet = self.open_bet
         if bet is None:
             raise protocol.Malformed
+        k = protocol.place(choice, bet.spots)
         if bet.name == LESSON:
-            keys = [each.key for each in self.page.prediction.asked.choices]
-            self.page.prediction.raise_hand(keys.index(bet.spots[protocol.place(choice, bet.spots)].key), by)
+            self.page.prediction.raise_hand(self.page.prediction.number(bet.spots[k].key), by)
             return
         hands = self.gone.hands.setdefault(bet.name, [0] * len(bet.spots))
-        k = protocol.place(choice, bet.spots)
         hands[k] = max(0, hands[k] + (1 if by > 0 else -1))
 
     def _hands(self, bet: Bet) -> list[int]:
         """The hands for each choice, in the order of the spots."""
         if bet.name == LESSON:
             asked = self.page.prediction
-            counted = dict(zip([each.key for each in asked.asked.choices], asked.hands, strict=True))
-            return [counted[spot.key] for spot in bet.spots]
+            return [asked.hands[asked.number(spot.key)] for spot in bet.spots]
         return list(self.gone.hands.get(bet.name, [0] * len(bet.spots)))
 
     def again(self) -> None:
@@ -392,15 +418,25 @@ class Stage:
             found.append(self._stills[look])
         return found
 
+    def given(self, state: Any) -> Mapping[str, Any]:
+        """What is known of a state of the beat before the bet."""
+        assert self.play is not None
+        return (self.beat.given or self.play.given)(self.page, state)
+
+    def shows(self, state: Any) -> Mapping[str, Any]:
+        """What is so of a state of the beat."""
+        assert self.play is not None
+        return (self.beat.shows or self.play.shows)(self.page, state)
+
     def live(self) -> dict[str, Any] | None:
         """What a move changes; nothing of a state before the bets are made."""
         if not self.on or self.play is None:
             return None
         scenes = []
         for state in self.states:
-            parts = [self.play.given(self.page, state)]
+            parts = [self.given(state)]
             if self.shown:
-                parts.append(self.play.shows(self.page, state))
+                parts.append(self.shows(state))
                 if self.beat.marks:
                     parts.append(self.beat.marks(self.page, state))
             scenes.append(scenery.together(parts))
@@ -423,7 +459,7 @@ class Stage:
         if not self.on:
             return shared
         beat = self.beat
-        titles = ["first", "second"][: len(beat.cases)] if len(beat.cases) > 1 else []
+        titles = ("first", "second") if len(beat.cases) > 1 else ()
         return {
             **shared,
             "id": beat.id,
@@ -434,7 +470,7 @@ class Stage:
             "bets": [self._bet(bet) for bet in beat.bets],
             "control": beat.unlocks if self.shown else "",
             "control_words": self._text("control", need=False),
-            "scale": self.play.scale(self.page),
+            "scale": (beat.scale or self.play.scale)(self.page),
         }
 
     def _bet(self, bet: Bet) -> dict[str, Any]:

@@ -22,7 +22,8 @@ from dryward.physics.hourly import Hours
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import HOUR, KELVIN, STEFAN_BOLTZMANN, amounts, show, to_si
-from dryward.units.table import kept_together
+from dryward.verdict.findings import SOAKED
+from dryward.verdict.judgment import unbound
 from dryward.verdict.words import month, month_of
 from dryward.weather import DAYS, HourlyWeather
 
@@ -32,12 +33,8 @@ _FIRST_DAY = int(np.sum(DAYS[: FIRST - 1]))
 ORDER = tuple((FIRST - 1 + k) % 12 + 1 for k in range(12))
 #: Steps of a day, and the parts of it that sentences tell of.
 STEPS, PARTS = 8, ("night", "morning", "afternoon", "evening")
-#: Top of the gauge and of the curve [mass %]; wood above it is told as soaked, and by the water that its fibers do
-#: not bind.
-TOP = 45.0
-#: What the fibers of wood can bind; more is water or frost in its pores [mass %].  About 30: USDA Forest Products
-#: Laboratory, Wood Handbook, from memory.
-BOUND = 30.0
+#: Top of the gauge and of the curve [mass %]: wood above it is told as soaked, and by the water in its pores.
+TOP = SOAKED
 #: Dots a minute for a fluid ounce a day: they cross in a tenth of a steady scene's time.
 DOTS = 5
 #: A year of the film, and a day of it [h].
@@ -160,7 +157,7 @@ def draw(scene: Scene, assembly: Assembly, name: str) -> None:
     year = scene.box("year", left + 8, top + 6, right - 8, bottom - letters)
     gauge = scene.box("gauge", a * wide, b * high, c * wide, d * high)
     # From the gauge to the wood it measures.
-    depth = next((start + end) / 2 for layer, _, start, end in scenery.layers_through(assembly) if layer.name == name)
+    depth = sum(scenery.across(assembly, name)) / 2
     spot, above = slope.at(0.93, depth), gauge.at(0.5, 1.0)
     scene.line([above, spot], "lens-line")
     scene.circle(spot, 9, "lens-spot")
@@ -201,28 +198,13 @@ def month_at(number: int) -> float:
 def _reading(moisture: float, system: str) -> str:
     """A moisture that the gauge can show, or that it is above what it shows."""
     if moisture > TOP:
-        return message("pictures.soaked", top=_percent(TOP, system))
+        return message("pictures.over-the-gauge", top=_percent(TOP, system))
     return _percent(moisture, system)
-
-
-def unbound(layer: Layer, moisture: float) -> float:
-    """Water or frost of a wood layer that its fibers do not bind [kg/m2].
-
-    Examples
-    --------
-    By hand: 7/16 in. of OSB weigh 7.1 kg/m2, and 40 % of that are 2.8.
-
-    >>> from dryward import building
-    >>> osb = building.preset("vented-vault-osb").layer("outer layer")
-    >>> round(unbound(osb, 70.0), 1), unbound(osb, 26.0)
-    (2.8, 0.0)
-    """
-    return max(0.0, moisture - BOUND) / 100 * layer.material.density * layer.drawn_thickness
 
 
 def soaked(layer: Layer, moisture: float, system: str) -> str:
     """The water that the fibers of a wood layer do not bind, on the roof that amounts are told on, in words."""
-    return amounts.water(amounts.of_a_roof(unbound(layer, moisture), system), system)
+    return amounts.whole_roof(unbound(moisture, layer.material.density, layer.drawn_thickness), system)
 
 
 def side_of(along: float) -> str:
@@ -231,7 +213,7 @@ def side_of(along: float) -> str:
 
 
 def _percent(moisture: float, system: str) -> str:
-    return kept_together(show(moisture / 100, "relative humidity", system, 0))
+    return show(moisture / 100, "relative humidity", system, 0)
 
 
 # --- what the browser plays ------------------------------------------------------------
@@ -244,7 +226,10 @@ def shows(film: Film, system: str, assembly: Assembly, name: str, texts: Any) ->
     in the year.
     """
     reading = {
-        **scenery.tag(_percent(88, system), ("gauge", 0.5, 1.0), "moisture content", "over"),
+        # With the longest text that it comes to have, so that its place is wide enough.
+        **scenery.tag(
+            _reading(max(TOP, float(film.moisture.max())), system), ("gauge", 0.5, 1.0), "moisture content", "over"
+        ),
         "film": "moisture",
     }
     outdoors = {**scenery.tag(_warmth(-10.0, system), ("sky", 0.5, 0.06)), "film": "outdoors"}
@@ -264,7 +249,7 @@ def shows(film: Film, system: str, assembly: Assembly, name: str, texts: Any) ->
 
 
 def _warmth(temperature: float, system: str) -> str:
-    return kept_together(show(temperature, "temperature", system, 0))
+    return show(temperature, "temperature", system, 0)
 
 
 def frames(film: Film, system: str, assembly: Assembly, name: str, texts: Any) -> dict[str, Any]:
@@ -273,7 +258,7 @@ def frames(film: Film, system: str, assembly: Assembly, name: str, texts: Any) -
     moisture, free = (np.roll(each, -_FIRST_DAY) for each in (film.moisture, film.free))
     whole = range(int(moisture.min()), int(moisture.max()) + 2)
     layers = scenery.layers_through(assembly)
-    deep = next(start for layer, _, start, _ in layers if layer.name == name)
+    deep, _ = scenery.across(assembly, name)
     vents = [(start + end) / 2 for layer, kind, start, end in layers if kind == "vent"]
     return {
         "top": TOP,

@@ -14,7 +14,7 @@ from dryward.language import message
 from dryward.physics.house_air import HouseAir
 from dryward.pictures import scenery
 from dryward.pictures.scenery import Axes, Place, Point, Scene
-from dryward.units import FOOT, kept_together, show, show_in, to_si
+from dryward.units import FOOT, show, show_in, to_si
 
 #: From the floor to the ridge of a house of one story under a vault [m].
 HEIGHT = to_si(12.0, "ft")
@@ -294,16 +294,16 @@ def named(found: HouseAir, system: str) -> dict[str, Any]:
 
 
 def told(flow: float, system: str) -> str:
-    """A flow of air, on one line with its unit."""
-    return kept_together(show(flow, "air flow", system, 0))
+    """A flow of air."""
+    return show(flow, "air flow", system, 0)
 
 
 def high(height: float, system: str) -> str:
-    """A height over the floor, on one line with its unit."""
-    return kept_together(show_in(height, "ft" if system == "us" else "m", 0 if system == "us" else 1))
+    """A height over the floor."""
+    return show_in(height, "ft" if system == "us" else "m", 0 if system == "us" else 1)
 
 
 def scale(system: str) -> str:
     """What a dart stands for, in words."""
     size = show_in(DART[system], "ft3", 1) if system == "us" else show_in(DART[system], "L", 0)
-    return message("pictures.dart-stands-for", air=kept_together(size))
+    return message("pictures.dart-stands-for", air=size)

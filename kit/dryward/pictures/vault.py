@@ -12,7 +12,6 @@ from dryward.physics.steady import Profile, WetPlane
 from dryward.pictures import scenery
 from dryward.pictures.scenery import Place, Scene, through
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.weather import Air
 
 #: Dots a minute for a fluid ounce of water a day on the roof that fluxes are told on.
@@ -81,6 +80,11 @@ def small(scene: Scene, assembly: Assembly, season: str, box: tuple[float, float
 LENS_FACE = 1.3 / 2.65
 
 
+def signature(state: Any) -> Any:
+    """What of a roof on its day stands still: the layers, and the season."""
+    return state.roof.layers, season(state.outdoor.temperature)
+
+
 def airs(
     indoor: Air,
     outdoor: Air,
@@ -98,24 +102,24 @@ def airs(
 
 
 def told(temperature: float, humidity: float, system: str) -> tuple[str, str]:
-    """A temperature and a relative humidity, each on one line with its unit."""
+    """A temperature, whole, and a relative humidity."""
     return (
-        kept_together(units.show(temperature, "temperature", system, 0)),
-        kept_together(units.show(humidity, "relative humidity", system)),
+        units.show(temperature, "temperature", system, 0),
+        units.show(humidity, "relative humidity", system),
     )
 
 
 def perms(permeance: float, system: str) -> str:
-    """A permeance [kg/(s m2 Pa)] on one line with its unit, of a small one two places: 0.69 perm, sd 0.07 m.
+    """A permeance [kg/(s m2 Pa)], of a small one two places: 0.69 perm, sd 0.07 m.
 
     Examples
     --------
     >>> perms(to_si(0.6857, "perm"), "us"), perms(to_si(0.1, "perm"), "us"), perms(to_si(50.0, "perm"), "si")
-    ('0.69\xa0perm', '0.1\xa0perm', '0.07\xa0m\xa0sd')
+    ('0.69 perm', '0.1 perm', '0.07 m sd')
     """
     unit = "perm" if system == "us" else "sd m"
     shown = units.from_si(permeance, unit)
-    return kept_together(units.show(to_si(round(shown, 2), unit) if shown < 1 else permeance, "permeance", system))
+    return units.show(to_si(round(shown, 2), unit) if shown < 1 else permeance, "permeance", system)
 
 
 def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:

@@ -29,13 +29,13 @@ from dryward.pictures.drawing import (
     thinned,
 )
 from dryward.units import number, written
-from dryward.verdict.words import month, month_of
+from dryward.verdict.words import month, month_of, reading
 from dryward.weather import DAYS
 
 #: Days of a year, leap years and all, and hours of one that is run.
 _YEAR, HOURS = 365.25, 8760
-#: Tops of the moisture axis [%], and of the monthly bars in the unit shown.
-_TOPS = (24, 32, 40, 60, 100, 200)
+#: Tops of the moisture axis [%]: what is soaked leaves it, with words; and of the monthly bars in the unit shown.
+_TOPS = (24, 32, 40, 60)
 _MOST = (20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000)
 #: Lines of the planes: the first is the one that counts.
 DASHES: tuple[str | tuple[int, tuple[float, ...]], ...] = ("-", (0, (5, 1.8)), (0, (1.2, 1.3)))
@@ -281,12 +281,12 @@ class YearGraph(LivePicture[MoistureYear]):
             most = self.show(float(np.max(state.brought)), "area density")
             water = message("pictures.wettest-month-brings", amount=most)
         if state.day is not None:
-            now = percent(float(np.interp(state.day, days, moisture)), 1)
+            now = reading(float(np.interp(state.day, days, moisture)), 1)
             here = message("pictures.on-day", day=number(state.day, 0), moisture=now)
         return sentences(
             message(
                 "pictures.moisture-year", plane=name, span=_span(days, state.years), named=bool(state.years),
-                start=percent(moisture[0], 1), end=percent(moisture[-1], 1),
+                start=reading(moisture[0], 1), end=reading(moisture[-1], 1),
                 **_peak(state, days, moisture, counts),
             ),
             self._over(state, days, moisture, counts),
@@ -331,7 +331,7 @@ def _peak(state: MoistureYear, days: Floats, moisture: Floats, counts: NDArray[n
     """The highest moisture of what counts, and its month."""
     at = int(np.argmax(np.where(counts, moisture, -np.inf)))
     hour = days[at] * 24 - 1 + 24 * DAYS[: state.first_month].sum()
-    return {"peak": percent(moisture[at], 1), "month": month_of(max(hour, 0) % HOURS)}
+    return {"peak": reading(moisture[at], 1), "month": month_of(max(hour, 0) % HOURS)}
 
 
 def _said(days: float) -> str:

@@ -74,7 +74,7 @@ def _finding(each: Finding) -> Plain:
         "side": each.place.side,
         "beside": each.place.beside,
         "state": each.state,
-        **_finite({"value": each.value, "lasted": each.lasted, "ran_off": each.ran_off}),
+        **_finite({"value": each.value, "lasted": each.lasted, "ran_off": each.ran_off, "unbound": each.unbound}),
         "when": each.when,
         "frost": each.frost,
         "full": each.full,

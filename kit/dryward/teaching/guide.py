@@ -26,7 +26,8 @@ def _said(lesson: Lesson, unit_system: str) -> list[str]:
         return _list([message("teaching.sheet-all-beliefs", count=len(lesson.beliefs))])
     found = []
     for each in map(beliefs.belief, lesson.beliefs):
-        text = message("teaching.sheet-belief", claim=each.claim, seems=each.seems, right=each.right, grain=each.grain)
+        told = {"claim": each.claim, "seems": each.seems, "right": each.right, "grain": each.grain}
+        text = message("teaching.sheet-belief", **told, step=each.step if each.lesson == lesson.id else 0)
         found.append(words.shown(text, unit_system))
     return _list(found)
 

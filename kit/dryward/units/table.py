@@ -100,6 +100,7 @@ UNITS = _table(
     ("kg/m3", "density", 1.0),
     ("g/m3", "density", 1e-3),
     ("lb/ft3", "density", POUND / FOOT**3),
+    ("gr/ft3", "density", GRAIN / FOOT**3),
     ("kg/m2", "area density", 1.0),
     ("g/m2", "area density", 1e-3),
     ("lb/ft2", "area density", POUND / FOOT**2),
@@ -430,11 +431,16 @@ NO_BREAK = "\N{NO-BREAK SPACE}"
 
 
 @once
+def signs() -> list[str]:
+    """The signs of units that a blank parts from their number, long ones first: one may begin another."""
+    after = {sign for _, sign in _around().values()}
+    return sorted((sign.strip() for sign in after if sign.startswith(" ") and sign.strip()), key=len, reverse=True)
+
+
+@once
 def _numbers_with_units() -> re.Pattern[str]:
-    """A figure, a blank and the sign of a unit; signs with blanks of their own first."""
-    after = {message(f"units.amount-{slug(name)}", number="\0").partition("\0")[2] for name in UNITS}
-    signs = sorted((each for each in after if each.startswith(" ") and each.strip()), key=len, reverse=True)
-    return re.compile(rf"(?<=\d)(?:{'|'.join(map(re.escape, signs))})(?!\w)")
+    """A figure, a blank and the sign of a unit."""
+    return re.compile(rf"(?<=\d) (?:{'|'.join(map(re.escape, signs()))})(?!\w)")
 
 
 def kept_together(text: str) -> str:

@@ -115,6 +115,11 @@ def criteria() -> dict[str, Criterion]:
     return found
 
 
+#: What the fibers of wood can bind; more is water or frost in its pores [mass %].  About 30: USDA Forest Products
+#: Laboratory, Wood Handbook, from memory.
+FIBERS = 30.0
+#: Wood above this is told as soaked, with the water in its pores; the gauge of a film ends here [mass %].
+SOAKED = 45.0
 #: How a water that gathered leaves: within the judged year, later, or not.
 WITHIN, LATER, NEVER = "within the year", "later", "not"
 
@@ -154,6 +159,9 @@ class Finding:
         Of a water: what ran off in the judged year [kg/m2].
     if_it_lasted : bool
         Of a month: what it would bring if it lasted, not what the year held.
+    unbound : float
+        Of wood at its worst: the water or frost in its pores, beyond what its
+        fibers bind [kg/m2].
     """
 
     what: str
@@ -167,6 +175,12 @@ class Finding:
     full: bool = False
     ran_off: float = 0.0
     if_it_lasted: bool = False
+    unbound: float = 0.0
+
+    @property
+    def soaked(self) -> bool:
+        """Whether it is wood above what a moisture content still tells of: its water is then told."""
+        return self.unbound > 0.0 and self.value > SOAKED
 
     @property
     def quantity(self) -> str:

@@ -11,6 +11,7 @@ from dryward.building import Assembly, Layer, Material
 from dryward.checks import Floats
 from dryward.verdict.findings import (
     DRY,
+    FIBERS,
     LATER,
     NEVER,
     STATES,
@@ -278,8 +279,21 @@ def _wood(hours: Run, body: _Cells, last: slice) -> Iterator[Finding]:
     value = float(series[peak])
     yield Finding(
         limit.id, Place(body.name), value, limit, limit.state(value), float(limit.over(series).sum()), peak,
-        full=value > 0.999 * full,
+        full=value > 0.999 * full, unbound=unbound(value, made.density, float(body.width.sum())),
     )  # fmt: skip
+
+
+def unbound(moisture: float, density: float, thickness: float) -> float:
+    """Water or frost in the pores of wood [mass %, kg/m3 dry, m], beyond what its fibers bind [kg/m2].
+
+    Examples
+    --------
+    By hand: 11 mm of OSB of 650 kg/m3 weigh 7.15 kg/m2, and 40 % of that are 2.86.
+
+    >>> round(unbound(70.0, 650.0, 0.011), 2), unbound(26.0, 650.0, 0.011)
+    (2.86, 0.0)
+    """
+    return max(0.0, moisture - FIBERS) / 100.0 * density * thickness
 
 
 def _mold(hours: Run, body: _Cells, last: slice) -> Iterator[Finding]:

@@ -8,7 +8,8 @@ import math
 
 from dryward import units
 from dryward.language import called, listed, message
-from dryward.verdict.findings import DRY, LATER, UNKNOWN, WET, WITHIN, Decides, Finding, Place, Verdict
+from dryward.units import amounts
+from dryward.verdict.findings import DRY, LATER, SOAKED, UNKNOWN, WET, WITHIN, Decides, Finding, Place, Verdict
 from dryward.weather import DAYS
 
 
@@ -48,6 +49,19 @@ def amount(value: float, unit: str, system: str | None, digits: int | None = Non
     return units.show(value, "relative humidity", "si", digits or 0)
 
 
+def reading(moisture: float, digits: int = 0) -> str:
+    """A moisture of wood [mass %] as it is shown; above what it tells of, that the wood is soaked.
+
+    Examples
+    --------
+    >>> reading(26.04, 1), reading(122.0)
+    ('26.0 %', 'over 45 %, soaked')
+    """
+    if moisture > SOAKED:
+        return message("verdict.soaked", top=amount(SOAKED, "% MC", None, named=False))
+    return amount(moisture, "% MC", None, digits, named=False)
+
+
 #: From this much water on the larger units are written [kg/m2]: more than 7000 grains a square foot.
 MUCH = 5.0
 _LARGE = {"si": "kg/m2", "us": "lb/ft2"}
@@ -56,7 +70,9 @@ _LAST = {"% MC": 1.0, "of 6": 0.1, "": 0.01, "kg/m2": 1e-3}
 
 
 def shown(found: Finding, system: str | None = None) -> str:
-    """The value of a finding: with one digit more where rounding would carry it over a limit."""
+    """The value of a finding: with one digit more where rounding would carry it over a limit; or that it is soaked."""
+    if found.soaked:
+        return reading(found.value)
     unit, last = found.criterion.unit, _LAST.get(found.criterion.unit)
     if last is None or math.isinf(found.value):
         return amount(found.value, unit, system)
@@ -97,7 +113,7 @@ def told(found: Finding, method: str, system: str | None = None) -> str:
     """One finding in words."""
     much = shown(found, system)
     if found.what == "wood-moisture":
-        return _told_of_wood(found, method, much)
+        return _told_of_wood(found, method, much, system)
     if found.what == "cladding-moisture":
         return message(
             "verdict.found-cladding-moisture", layer=called(found.place.layer), amount=much,
@@ -114,8 +130,19 @@ def told(found: Finding, method: str, system: str | None = None) -> str:
     return message(f"verdict.found-{found.what}", amount=much, none=math.isinf(found.value))
 
 
-def _told_of_wood(found: Finding, method: str, much: str) -> str:
-    if found.full:
+def pores(found: Finding, system: str | None = None) -> str:
+    """The water or frost in the pores of soaked wood, on the roof that amounts are told on."""
+    systems = ("us", "si") if system is None else (system,)
+    held = [amounts.water(amounts.of_a_roof(found.unbound, each), each) for each in systems]
+    areas = [amounts.roof_area(each) for each in systems]
+    water, area = ((units.in_both(*each) if system is None else each[0]) for each in (held, areas))
+    return message("verdict.on-the-roof", amount=water, area=area)
+
+
+def _told_of_wood(found: Finding, method: str, much: str, system: str | None) -> str:
+    if found.soaked:
+        much, said = pores(found, system), _with_time("pores", found, method)
+    elif found.full:
         said = {"how": "soaked", "when": ""}
     elif method in ("steady", "face") or found.if_it_lasted:
         said = _with_time("settles", found, method)

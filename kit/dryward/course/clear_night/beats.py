@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.clear_night.night import HOURS, HOUSE, OUTDOORS, under_snow
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, no_dots, of_scene
 from dryward.physics.sky import STEFAN_BOLTZMANN
 from dryward.pictures import nights, scenery, vault, vents
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, HOUR, KELVIN, amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -72,8 +70,8 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 
 def degrees(page: Page, temperature: float, digits: int = 0) -> str:
-    """A temperature on one line with its unit."""
-    return kept_together(page.show(temperature, "temperature", digits))
+    """A temperature, whole where nothing else is asked."""
+    return page.show(temperature, "temperature", digits)
 
 
 def of_air(page: Page) -> str:
@@ -100,9 +98,7 @@ def night_shown(page: Page, state: Any) -> dict[str, Any]:
     marks = [nights.column("metal", metal), *nights.heat_up(min(1.0, max(heat, 0.0) / _HOT))]
     tags = [
         scenery.tag(words, ("metal", 1.0, 1.0), "", "right"),
-        scenery.tag(
-            message("stage-heat", heat=kept_together(page.show(heat, "heat flux"))), ("upward", 0.68, 1.1), "", "over"
-        ),
+        scenery.tag(message("stage-heat", heat=page.show(heat, "heat flux")), ("upward", 0.68, 1.1), "", "over"),
     ]
     flows = []
     if state.frost > 0:
@@ -120,7 +116,7 @@ def night_shown(page: Page, state: Any) -> dict[str, Any]:
 
 def night_water(page: Page, mass: float) -> str:
     """Water of a night on each part of the roof [kg/m2] as that of the whole roof."""
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 def melted(page: Page, state: Any) -> str:
@@ -142,9 +138,7 @@ def snow_shown(page: Page, state: Any) -> dict[str, Any]:
 
 
 def scale(page: Page) -> str:
-    """What the dots stand for; under snow there are none."""
-    if page.stage.on and page.stage.beat in (DAM, MEND):
-        return ""
+    """What the dots stand for."""
     system = page.unit_system
     ounces = amounts.a_day(TOLD * OUNCES * vault.OUNCE, system)
     area = amounts.roof_area(system)
@@ -171,12 +165,12 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "air": of_air(page),
         "clear": degrees(page, float(clear.night.underside_temperature[-1]), 1),
         "cloudy": degrees(page, float(cloudy.night.underside_temperature[-1]), 1),
-        "below": kept_together(page.show(clear.frosted, "temperature difference", 1)),
-        "near": kept_together(page.show(cloudy.frosted, "temperature difference", 1)),
-        "sky": kept_together(page.show(clear.cooling, "temperature difference", 0)),
-        "clouds": kept_together(page.show(cloudy.cooling, "temperature difference", 0)),
-        "heat": kept_together(page.show(to_the_sky(clear), "heat flux")),
-        "less": kept_together(page.show(to_the_sky(cloudy), "heat flux")),
+        "below": page.show(clear.frosted, "temperature difference", 1),
+        "near": page.show(cloudy.frosted, "temperature difference", 1),
+        "sky": page.show(clear.cooling, "temperature difference", 0),
+        "clouds": page.show(cloudy.cooling, "temperature difference", 0),
+        "heat": page.show(to_the_sky(clear), "heat flux"),
+        "less": page.show(to_the_sky(cloudy), "heat flux"),
     }
 
 
@@ -211,10 +205,10 @@ def clouds_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "frost": night_water(page, page.stage.first[0].frost),
         "area": amounts.roof_area(page.unit_system),
-        "sky": kept_together(page.show(states[0].cooling, "temperature difference", 0)),
+        "sky": page.show(states[0].cooling, "temperature difference", 0),
         "as-warm": round(states[0].cooling) <= 0,
-        "margin": kept_together(page.show(states[0].margin, "temperature difference")),
-        "flux": kept_together(page.show(page.stage.first[0].frost, "area density")),
+        "margin": page.show(states[0].margin, "temperature difference"),
+        "flux": page.show(page.stage.first[0].frost, "area density"),
     }
 
 
@@ -231,9 +225,9 @@ SKY = Beat(
 # --- dam: the same gutter, the same vents, the same snow ----------------------------------------
 
 
-def dam_right(number: int) -> Callable[[States], str]:
+def dam_right(state: Any) -> str:
     """Whether a dam grows at the eave, and what makes it."""
-    return lambda states: "heat" if states[number].melt > 0 else "none"
+    return "heat" if state.melt > 0 else "none"
 
 
 def dam_facts(page: Page, states: States) -> dict[str, Any]:
@@ -245,7 +239,7 @@ def dam_facts(page: Page, states: States) -> dict[str, Any]:
         "cold": degrees(page, tight.underside),
         "freezing": degrees(page, 0.0),
         "air": degrees(page, OUTDOORS),
-        "flux": kept_together(page.show(leaky.melt, "area density")),
+        "flux": page.show(leaky.melt, "area density"),
         "hours": HOURS,
     }
 
@@ -255,7 +249,7 @@ def _dam_bet(name: str, number: int) -> Bet:
     spots = tuple(
         Spot(key, at, number, "ice-dams-are-gutters" if key == "gutter" else "") for key, at in places.items()
     )
-    return Bet(name, spots, dam_right(number))
+    return Bet(name, spots, of_scene(number, dam_right))
 
 
 DAM = Beat(
@@ -264,6 +258,7 @@ DAM = Beat(
     bets=(_dam_bet("leaky", 0), _dam_bet("tight", 1)),
     facts=dam_facts,
     beliefs=("ice-dams-are-gutters",),
+    scale=no_dots,
 )
 
 
@@ -305,6 +300,7 @@ MEND = Beat(
     stays=False,
     facts=mend_facts,
     marks=mend_marks,
+    scale=no_dots,
     beliefs=("ice-dams-are-gutters",),
 )
 

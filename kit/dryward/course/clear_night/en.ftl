@@ -3,7 +3,7 @@
 ## The page.
 
 # $house is the R-value below the vent space.
-given = outdoor air { $cold }, { $hours } hours of the same weather, { $area } of roof, a house of { $room } below { $house }{ $snow }
+given = outdoor air { $cold }, { $hours } hours of the same weather, { $area }, a house of { $room } below { $house }{ $snow }
 # Follows the rest of what is given, or is empty.
 given-snow = ; snow { $depth } deep, { $r }; a leaky ceiling as in a house of { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks in this roof, at { $push } Pa; a vent space of { $gap }, { $rafter } long, with air at { $speed }
 on-the-metal = On and under the metal
@@ -36,10 +36,10 @@ on-bare = On the bare covering it would be { $frost }.
 # Where the air is stiller than the breeze the page starts with.
 calm = The stiller the air, the colder the metal gets. But still air also brings it less vapor, so less frost may form than in a breeze.
 # $full is where the outdoor air has all the vapor it can have; $state what the frost of the night comes to.
-frosts = Before any frost it is { $below } colder under the covering than the air, and { $full ->
-    [yes] the air is at 100 %, so frost starts at once
-   *[no] frost starts when it is { $margin } colder
-}: { $amount } form by morning, all from outdoor air, { $state ->
+frosts = Before any frost it is { $below } colder under the covering than the air. { $full ->
+    [yes] The air is at 100 %, so frost starts at once.
+   *[no] Frost starts when it is { $margin } colder.
+} So { $amount } form by morning, all from outdoor air: { $state ->
     [dry] too little to see
     [damp] enough to see and feel
    *[wet] enough to drip when it thaws

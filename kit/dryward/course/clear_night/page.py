@@ -25,14 +25,13 @@ from dryward.course.clear_night.night import (
 )  # fmt: skip
 from dryward.course.clear_night.scene import NightPicture, NightUnderSky, from_night
 from dryward.panels import hand
-from dryward.panels.controls import Choice, standard
+from dryward.panels.controls import Choice, SliderControl, standard
 from dryward.panels.page import Page
 from dryward.panels.readouts import Readout, Strip
 from dryward.physics.sky import STEFAN_BOLTZMANN, Night, dry_underside
 from dryward.physics.snow import MELTING_HEAT
-from dryward.teaching import words
 from dryward.teaching.words import Step
-from dryward.units import HOUR, KELVIN
+from dryward.units import HOUR, KELVIN, amounts
 from dryward.verdict import Place, Verdict, of_amount
 from dryward.weather import Air
 
@@ -85,7 +84,7 @@ class ClearNight(Page):
     def given(self, state: FrostNight) -> str:
         """What no control moves."""
         return message(
-            "given", cold=self.held(OUTDOORS, "temperature"), hours=HOURS, area=self.held(AREA, "area"),
+            "given", cold=self.held(OUTDOORS, "temperature"), hours=HOURS, area=self.area_held(AREA),
             room=self.held(HOUSE["indoor_temperature"], "temperature"),
             house=units.r_value(1 / HOUSE["u_value"], self.unit_system, 0), snow=self._snow_given(state),
         )  # fmt: skip
@@ -106,7 +105,7 @@ class ClearNight(Page):
 
     def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
-        drip = (state.melt if state.snowed else state.frost) * AREA
+        drip = (state.melt if state.snowed else state.frost) * amounts.ROOF[self.unit_system]
         top = float(state.night.roof_temperature[-1])
         frosted = message("below-note", frosted=self.show(state.frosted, "temperature difference"))
         return [
@@ -119,7 +118,7 @@ class ClearNight(Page):
             Readout("frost", message("frost"), state.frost, "area density", both=True),
             Readout(
                 "drip",
-                message("drip", area=words.number(600, "ft2", self.unit_system), snow=state.snowed),
+                message("drip", area=amounts.roof_area(self.unit_system), snow=state.snowed),
                 drip, "mass", both=True,
             ),
             Readout("top", message("top"), top, "temperature", both=True),
@@ -141,14 +140,15 @@ class ClearNight(Page):
                 "snowed",
                 covering=self.show(state.underside, "temperature"),
                 melts=state.melt > 0,
-                amount=self.show(state.melt * AREA, "mass"),
-                area=self.held(AREA, "area"),
+                amount=self.show(state.melt * amounts.ROOF[self.unit_system], "mass"),
+                area=amounts.roof_area(self.unit_system),
             )
         below, margin = (self.show(each, "temperature difference") for each in (max(state.below, 0.0), state.margin))
         if state.frost > 0:
             amount, found = self.show(state.frost, "area density"), self.judge(state).state
             first = message("frosts", below=below, full=state.margin <= 0, margin=margin, amount=amount, state=found)
-            if state.wind < self.controls["Wind"].start:
+            wind = self.controls["Wind"]
+            if isinstance(wind, SliderControl) and wind.shown(state.wind) < wind.start - 1e-9:
                 first = f"{first} {message('calm')}"
         elif state.below <= 0:
             first = message("warm")

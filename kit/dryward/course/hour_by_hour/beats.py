@@ -5,11 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from dryward import language, units
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import film, scenery
 from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.verdict import DRY, criterion
 from dryward.verdict.words import month
 
@@ -53,7 +52,7 @@ def _as_shown(moisture: float) -> int:
 
 
 def _percent(moisture: float, page: Page) -> str:
-    return kept_together(page.show(moisture / 100, "relative humidity", 0))
+    return page.show(moisture / 100, "relative humidity", 0)
 
 
 def water(points: float, state: Any) -> float:
@@ -63,7 +62,7 @@ def water(points: float, state: Any) -> float:
 
 
 def _whole(mass: float, page: Page) -> str:
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 # --- first: in which month? ------------------------------------------------------------
@@ -90,7 +89,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "low": _percent(low, page),
         "water": _whole(water(shown - low, state), page),
         "area": amounts.roof_area(page.unit_system),
-        "flux": units.show(water(shown - low, state), "area density", page.unit_system),
+        "flux": page.show(water(shown - low, state), "area density"),
     }
 
 
@@ -121,15 +120,11 @@ FIRST = Beat(
 # --- houses: a tight one and a drafty one, in the same room air --------------------------
 
 
-def house_right(number: int) -> Any:
+def house_right(state: Any) -> str:
     """Which side of both lines the sheathing of a house stays on."""
-
-    def right(states: States) -> str:
-        highest = peak(states[number])
-        assert highest < WOOD.caution or highest >= WOOD.damage
-        return "under" if highest < WOOD.caution else "over"
-
-    return right
+    highest = peak(state)
+    assert highest < WOOD.caution or highest >= WOOD.damage
+    return "under" if highest < WOOD.caution else "over"
 
 
 def house_facts(page: Page, states: States) -> dict[str, Any]:
@@ -144,7 +139,7 @@ def house_facts(page: Page, states: States) -> dict[str, Any]:
         "points": units.number(drafty - tight, 0),
         "water": _whole(water(drafty - tight, states[0]), page),
         "area": amounts.roof_area(page.unit_system),
-        "flux": units.show(water(drafty - tight, states[0]), "area density", page.unit_system),
+        "flux": page.show(water(drafty - tight, states[0]), "area density"),
     }
 
 
@@ -153,7 +148,7 @@ def _house_bet(name: str, number: int, held: str) -> Bet:
     spots = tuple(
         Spot(key, place, number, "house-must-breathe" if key == held else "") for key, place in places.items()
     )
-    return Bet(name, spots, house_right(number))
+    return Bet(name, spots, of_scene(number, house_right))
 
 
 HOUSES = Beat(
@@ -190,7 +185,7 @@ def _over(state: Any) -> str:
 def deck(page: Page, state: Any) -> dict[str, Any]:
     """The deck's own peak, at the deck, and its year beside that of the sheathing."""
     found, run = state.run.assembly, state.run
-    depth = next((a + b) / 2 for layer, _, a, b in scenery.layers_through(found) if layer.name == DECK)
+    depth = sum(scenery.across(found, DECK)) / 2
     highest = peak(state, DECK)
     text = message(
         "deck-peaks",

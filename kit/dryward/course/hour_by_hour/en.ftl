@@ -8,7 +8,7 @@ given-case = the made-up town "{ $town }", { $humidity } in the room{ $ach ->
     [two] {""}
    *[other] , a house of { $ach } ACH50
 }; { $given }; ACH50 is air changes an hour in a blower-door test
-given = room { $room } all year, OSB sheathing and a variable film, { $area } of roof facing north; a house of { $volume }, { $share } of its leaks in this roof; all layers start in balance with air of { $start }
+given = room { $room } all year, OSB sheathing and a variable film, facing north; { $area }; a house of { $volume }, { $share } of its leaks in this roof; the run begins in January, its film in September; all layers start in balance with air of { $start }
 climate = Climate
 day = Day: first year, then the last
 # What the judged year is called.
@@ -38,7 +38,10 @@ date = { $month }, year { $year }
 # sheathing, so only the driest time is left to say.
 year = { $account }. { $sheathing_worst ->
     [yes] It is driest in { $driest }, { $lowest }
-   *[no] The sheathing is wettest in { $wettest }, { $highest }, and driest in { $driest }, { $lowest }
+   *[no] The sheathing is wettest in { $wettest }, { $soaked ->
+        [no] { $highest }
+       *[other] when it holds { $soaked }
+    }, and driest in { $driest }, { $lowest }
 }. So it is in { $settled }.
 step-dry-us = { $density } lb/ft³ × { $thickness } in.
 step-dry-us-grains = { $size } / 12 × 7000 gr/lb

@@ -24,11 +24,10 @@ from dryward.physics.hourly import Hours
 from dryward.physics.ventspace import VentSpace
 from dryward.pictures import film
 from dryward.pictures.year import MoistureYear, YearGraph
-from dryward.teaching import words
 from dryward.teaching.words import Step
-from dryward.units import HOUR, WATER_DENSITY, from_si, number, to_si, written
+from dryward.units import HOUR, amounts, from_si, number, to_si, written
 from dryward.verdict import Finding, Verdict
-from dryward.verdict.words import account, amount, month_of
+from dryward.verdict.words import account, amount, month_of, pores, reading
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -211,7 +210,7 @@ class HourByHour(Page):
         """What no control moves; on the stage the controls are out of sight, so where they stand as well."""
         show = self.held
         held = message(
-            "given", room=show(ROOM_TEMPERATURE, "temperature"), area=show(AREA, "area"),
+            "given", room=show(ROOM_TEMPERATURE, "temperature"), area=self.area_held(AREA),
             volume=show(VOLUME, "volume"), share=show(SHARE, "relative humidity"),
             start=self.air_held(START),
         )  # fmt: skip
@@ -228,25 +227,25 @@ class HourByHour(Page):
         run = state.run
         sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
         now, above = (float(np.interp(state.day, run.days, each)) for each in run.moisture.values())
-        off = words.number(from_si(run.ran_off * AREA / WATER_DENSITY, "pint"), "pint", self.unit_system)
+        off = amounts.water(amounts.of_a_roof(run.ran_off, self.unit_system), self.unit_system)
         days, deck_days = ((each.lasted or 0.0) / 24.0 for each in (sheathing, deck))
         return [
             Readout(
                 "today",
                 message("today"),
                 now,
-                text=self._percent(now),
-                note=message("today-note", date=self._date(state), above=self._percent(above)),
+                text=reading(now, 1),
+                note=message("today-note", date=self._date(state), above=reading(above, 1)),
             ),
             Readout(
                 "peak",
                 message("peak"),
                 sheathing.value,
-                text=self._percent(sheathing.value),
+                text=reading(sheathing.value, 1),
                 note=message(
                     "peak-note",
                     month=_month(sheathing),
-                    deck=self._percent(deck.value),
+                    deck=reading(deck.value, 1),
                     deck_month=_month(deck),
                 ),
             ),
@@ -259,8 +258,8 @@ class HourByHour(Page):
             ),
             Readout(
                 "ran_off",
-                message("ran-off", area=words.number(600, "ft2", self.unit_system)),
-                run.ran_off * AREA,
+                message("ran-off", area=amounts.roof_area(self.unit_system)),
+                run.ran_off * amounts.ROOF[self.unit_system],
                 text=off,
                 note=message("ran-off-note", ran_off=amount(run.ran_off, "kg/m2", self.unit_system)),
             ),
@@ -300,6 +299,7 @@ class HourByHour(Page):
             sheathing_worst=verdict.worst == sheathing,
             wettest=_month(sheathing),
             highest=self._percent(sheathing.value, 0),
+            soaked=pores(sheathing, self.unit_system) if sheathing.soaked else "no",
             driest=month_of(run.driest),
             lowest=self._percent(run.lowest, 0),
             settled=run.settled,

@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.how_fast_perms import ceiling, decks, row
 from dryward.course.how_fast_perms.shelf import DECK, OVER_ROLL, SHELF, by_the_stamp, on_a_day
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
-from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -22,32 +19,8 @@ def signature(state: Any) -> Any:
     return state.film, state.thing, state.gap
 
 
-def _scene(state: Any) -> Any:
-    """What a state is drawn as: a ceiling under an open sheet, a pipe, or a deck in the roof."""
-    return {"open-sheet": ceiling, "one-perm": row}.get(state.thing, decks)
-
-
-def draw(scene: Scene, state: Any) -> None:
-    """Layers in a row as a pipe, a gap as a ceiling, a deck in its roof."""
-    _scene(state).draw(scene, state)
-
-
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question says."""
-    return _scene(state).given(page, state)
-
-
-def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    return _scene(state).shows(page, state)
-
-
 def _permeance(page: Page, value: float) -> str:
     return vault.perms(value, page.unit_system)
-
-
-def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "vapor flux"))
 
 
 def _ounces(page: Page, flux: float) -> str:
@@ -78,7 +51,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "whole": _permeance(page, state.together),
         "amount": row.passes(state, page),
         "alone": vault.a_day(state.push * min(state.permeances), page.unit_system),
-        "flux": _flux(page, state.flow),
+        "flux": page.show(state.flow, "vapor flux"),
         "system": page.unit_system,
     }
 
@@ -101,6 +74,9 @@ FIRST = Beat(
         ),
     ),
     facts=first_facts,
+    draw=row.draw,
+    given=row.given,
+    shows=row.shows,
 )
 
 
@@ -128,7 +104,7 @@ def gap_facts(page: Page, states: States) -> dict[str, Any]:
         "whole": _ounces(page, whole.flow),
         "gap": _ounces(page, cut.flow),
         "no-film": _ounces(page, ceiling.without_film(cut)),
-        "flux": _flux(page, cut.flow),
+        "flux": page.show(cut.flow, "vapor flux"),
     }
 
 
@@ -151,19 +127,18 @@ GAP = Beat(
     ),
     facts=gap_facts,
     beliefs=("vapor-barrier-is-air-barrier",),
+    draw=ceiling.draw,
+    given=ceiling.given,
+    shows=ceiling.shows,
 )
 
 
 # --- cup: two decks, both stamped under 1 perm ---------------------------------------------
 
 
-def frost_right(number: int) -> Callable[[States], str]:
+def frost_right(state: Any) -> str:
     """Whether frost gathers in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "frost" if decks.of(states[number]).profile.wet_planes else "none"
-
-    return right
+    return "frost" if decks.of(state).profile.wet_planes else "none"
 
 
 def cup_facts(page: Page, states: States) -> dict[str, Any]:
@@ -178,7 +153,7 @@ def cup_facts(page: Page, states: States) -> dict[str, Any]:
             f"{name}-frost": vault.a_day(found.profile.gain, page.unit_system),
             f"{name}-by-stamp": vault.a_day(by_the_stamp(state.film, state.thing).gain, page.unit_system),
             f"{name}-humid": page.show(float(found.profile.relative_humidity[face]), "relative humidity"),
-            f"{name}-flux": _flux(page, found.profile.gain),
+            f"{name}-flux": page.show(found.profile.gain, "vapor flux"),
         }
     return facts
 
@@ -188,7 +163,7 @@ def _frost_bet(name: str, number: int, **beliefs: str) -> Bet:
         Spot("frost", ("slope", 0.3, 0.83), number, beliefs.get("frost", "")),
         Spot("none", ("slope", 0.56, 0.83), number, beliefs.get("none", "")),
     )
-    return Bet(name, spots, frost_right(number))
+    return Bet(name, spots, of_scene(number, frost_right))
 
 
 CUP = Beat(
@@ -224,7 +199,7 @@ def rolls_facts(page: Page, states: States) -> dict[str, Any]:
         "adhered": _permeance(page, third.roll),
         "frost": vault.a_day(synthetic.profile.gain, page.unit_system),
         "adhered-frost": vault.a_day(third.profile.gain, page.unit_system),
-        "flux": _flux(page, synthetic.profile.gain),
+        "flux": page.show(synthetic.profile.gain, "vapor flux"),
     }
 
 
@@ -239,9 +214,9 @@ ROLLS = Beat(
 PLAY = Play(
     (FIRST, GAP, CUP, ROLLS),
     message,
-    draw,
+    decks.draw,
     signature,
-    given,
-    shows,
+    decks.given,
+    decks.shows,
     scale=lambda page: vault.scale(page.unit_system, row.DOTS),
 )

@@ -10,7 +10,6 @@ from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Axes, Place, Point, Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -108,7 +107,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         )
         for name, x, permeance, side in zip(names, VALVES, state.permeances, ("under", "over", "under"), strict=True)
     ]
-    push = kept_together(page.show(state.push, "pressure", 2 if page.unit_system == "us" else 0))
+    push = page.show(state.push, "pressure", 2 if page.unit_system == "us" else 0)
     tags += [
         scenery.tag(message("row-push", push=push), ("steps", 0.02, 0.12), "vapor pressure", "right", minor=True),
         scenery.tag(message("row-pressure"), ("steps", 0.5, 0.0), "vapor pressure", "under", minor=True),

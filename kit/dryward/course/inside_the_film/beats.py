@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
 from dryward.course.inside_the_film import layers_scene
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
 from dryward.pictures.scenery import Place
 from dryward.units import to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -24,29 +22,28 @@ WOOL = to_si(5.5, "R")
 
 def signature(state: Any) -> Any:
     """What of a state stands still: the layers, the season, and how deep the cavity is."""
-    return state.roof.layers, vault.season(state.outdoor.temperature), layers_scene.film_at(state), state.filled
-
-
-def _shown(page: Page, value: float, quantity: str, digits: int | None = None) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity, digits))
+    return *vault.signature(state), layers_scene.film_at(state), state.filled
 
 
 def told(page: Page, name: str, state: Any) -> dict[str, Any]:
     """Of one film: how warm it is, how humid its room face, how open it stands, and what gathers in the roof."""
     profile = state.profile
     return {
-        f"{name}-at": _shown(page, state.temperature, "temperature", 0),
-        f"{name}-humid": _shown(page, state.faces[0], "relative humidity"),
-        f"{name}-film": _shown(page, profile.permeance[FILM], "permeance"),
+        f"{name}-at": page.show(state.temperature, "temperature", 0),
+        f"{name}-humid": page.show(state.faces[0], "relative humidity"),
+        f"{name}-film": page.show(profile.permeance[FILM], "permeance"),
         f"{name}-amount": vault.a_day(profile.gain, page.unit_system),
-        f"{name}-flux": _shown(page, profile.gain, "vapor flux"),
+        f"{name}-flux": page.show(profile.gain, "vapor flux"),
         f"{name}-r": layers_scene.r_value(page, state.inside),
     }
 
 
-def _at_film(along: float) -> Place:
-    return ("slope", along, 0.13)
+#: Where the film lies across the roof, behind an empty cavity and behind a batt.
+_SHALLOW, _DEEP = 0.12, 0.31
+
+
+def _at_film(along: float, across: float = _SHALLOW) -> Place:
+    return ("slope", along, across)
 
 
 # --- first: more R inside ---------------------------------------------------------------------
@@ -75,10 +72,10 @@ FIRST = Beat(
         Bet(
             LESSON,
             (
-                Spot("a", _at_film(0.2), 1, "film-knows-the-season"),
-                Spot("b", _at_film(0.36), 1),
-                Spot("c", _at_film(0.52), 1, "film-closes-when-humid"),
-                Spot("d", _at_film(0.68), 1, "r-anywhere", glyph="none"),
+                Spot("a", _at_film(0.2, _DEEP), 1, "film-knows-the-season"),
+                Spot("b", _at_film(0.36, _DEEP), 1),
+                Spot("c", _at_film(0.52, _DEEP), 1, "film-closes-when-humid"),
+                Spot("d", _at_film(0.68, _DEEP), 1, "r-anywhere", glyph="none"),
             ),
             first_right,
         ),
@@ -91,21 +88,17 @@ FIRST = Beat(
 # --- swap: the same batt inside the film and outside it ------------------------------------------
 
 
-def film_right(number: int) -> Callable[[States], str]:
+def film_right(state: Any) -> str:
     """Whether the film is tight in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "tight" if states[number].does == "tight" else "open"
-
-    return right
+    return "tight" if state.does == "tight" else "open"
 
 
-def _film_bet(name: str, number: int, belief: str) -> Bet:
+def _film_bet(name: str, number: int, belief: str, across: float = _SHALLOW) -> Bet:
     spots = (
-        Spot("tight", _at_film(0.28), number, belief),
-        Spot("open", _at_film(0.56), number),
+        Spot("tight", _at_film(0.28, across), number, belief),
+        Spot("open", _at_film(0.56, across), number),
     )
-    return Bet(name, spots, film_right(number))
+    return Bet(name, spots, of_scene(number, film_right))
 
 
 def swap_facts(page: Page, states: States) -> dict[str, Any]:
@@ -121,7 +114,7 @@ SWAP = Beat(
     "swap",
     cases=({"R_in": EMPTY, "Outer": "open-sheet-deep"}, {"R_in": EMPTY + BATT}),
     # Where it is so, the words are no belief.
-    bets=(_film_bet("outside", 0, ""), _film_bet("inside", 1, "film-knows-the-season")),
+    bets=(_film_bet("outside", 0, ""), _film_bet("inside", 1, "film-knows-the-season", _DEEP)),
     facts=swap_facts,
     beliefs=("film-knows-the-season",),
 )
@@ -135,7 +128,7 @@ def bath_facts(page: Page, states: States) -> dict[str, Any]:
     bed, bath = states
     assert not bed.profile.wet_planes
     rooms = {
-        f"{name}-room": _shown(page, state.indoor.relative_humidity, "relative humidity")
+        f"{name}-room": page.show(state.indoor.relative_humidity, "relative humidity")
         for name, state in (("bed", bed), ("bath", bath))
     }
     return {**told(page, "bed", bed), **told(page, "bath", bath), **rooms}
@@ -158,7 +151,7 @@ def fill_facts(page: Page, states: States) -> dict[str, Any]:
     state = states[0]
     return {
         **told(page, "now", state),
-        "share": _shown(page, state.share, "relative humidity"),
+        "share": page.show(state.share, "relative humidity"),
         "wet": bool(state.profile.wet_planes),
     }
 

@@ -14,9 +14,9 @@ mean = Mean of both sides
 permeance = The film has
 gain = Water gained
 # $water is where water gathers: a piece of a sentence.
-gathers = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and has { $permeance }: { $water }.
+gathers = With { $share } of the insulation inside it, the film is at { $temperature }. It sees { $humidity } on its room side and has { $permeance }. As it stands, { $water }.
 # $settles is how dry the roof is.
-no-water = With { $share } of the insulation inside it, the film is at { $temperature }, sees { $humidity } on its room side and has { $permeance }; no water gathers, and { $settles }.
+no-water = With { $share } of the insulation inside it, the film is at { $temperature }. It sees { $humidity } on its room side and has { $permeance }. No water gathers, and { $settles }.
 step-temperature = Temperature of the film: go down by the R-values.
 step-humidity = RH on its two sides, from the vapor line.
 step-curve = { $system ->

@@ -10,7 +10,6 @@ from dryward.panels.stage import Page
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -26,6 +25,8 @@ _LENSES = {
 _DRYWALL, _FILM = (0.05, 0.11), 0.09
 #: The cavity takes so much of the lens when empty, and at the depth of a full batt [m].
 _CAVITY, _DEEP = (0.27, 0.5), to_si(8.0, "in")
+#: The deepest roof of the beats, of which the others are drawn to scale: the one whose batt lies outside [m].
+_DEEPEST = to_si(22.5, "in")
 #: Gauges on the room side of the film: how far from it each begins, and how wide it is.
 _HUMIDITY, _WARMTH, _WIDE = 0.085, 0.18, 0.065
 #: Along the lens: the film, a gauge, and a cable.
@@ -45,8 +46,8 @@ def film_at(state: Any) -> tuple[float, float]:
 
 def draw(scene: Scene, state: Any) -> None:
     """The vault, and in the lens drywall, cavity with its cables, the outline of the film, and the fill."""
-    scenery.vault(scene, state.roof, vault.season(state.outdoor.temperature), person_at=None)
-    depth = next(a for layer, _, a, _ in scenery.layers_through(state.roof) if layer.name == FILM)
+    scenery.vault(scene, state.roof, vault.season(state.outdoor.temperature), person_at=None, deepest=_DEEPEST)
+    depth, _ = scenery.across(state.roof, FILM)
     middle, radius = _LENSES[scene.shape]
     start, end = film_at(state)
     inner, outer = _DRYWALL
@@ -67,7 +68,7 @@ def r_value(page: Page, resistance: float) -> str:
     """An R as the slider has it, without a tail of zeros."""
     unit = units.shown_unit("thermal resistance", page.unit_system).name
     number = round(units.from_si(resistance, unit), 1 if page.unit_system == "us" else 2)
-    return kept_together(units.with_unit(units.number(number), unit))
+    return units.with_unit(units.number(number), unit)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
@@ -101,9 +102,9 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     marks.append(filled("lens", _GAUGE, state.faces[0], humid))
     marks.append(scenery.band("temperature", "lens", (_GAUGE[0], _GAUGE[0] + share * (_GAUGE[1] - _GAUGE[0])), warm))
     words = _column(
-        message("film-is", permeance=kept_together(page.show(permeance, "permeance")), state=state.does),
-        message("face-has", humidity=kept_together(page.show(state.faces[0], "relative humidity"))),
-        message("face-at", temperature=kept_together(page.show(state.temperature, "temperature", 0))),
+        message("film-is", permeance=page.show(permeance, "permeance"), state=state.does),
+        message("face-has", humidity=page.show(state.faces[0], "relative humidity")),
+        message("face-at", temperature=page.show(state.temperature, "temperature", 0)),
     )
     ways = [(s, start - 0.12, 0.86) for s in scenery.gaps(_ALONG, _GAPS)[1:-1]]
     flows = through_gaps(state.profile, "lens", ways)

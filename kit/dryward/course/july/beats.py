@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from types import SimpleNamespace
 from typing import Any
 
 from dryward import units
 from dryward.course.july import stage_scene as scene
 from dryward.course.july.stage_scene import message
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, no_dots, of_scene
 from dryward.physics import steady
 from dryward.pictures import vault
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 from dryward.verdict import DRY
 from dryward.weather import Air
 
@@ -20,16 +19,12 @@ from dryward.weather import Air
 _BACK, _DECK, _ROOM = 0.135, 0.825, ("room", 0.72, 0.06)
 
 
-def _humidity(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "relative humidity"))
-
-
 def _degrees(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "temperature", 0))
+    return page.show(value, "temperature", 0)
 
 
 def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(abs(value), "vapor flux"))
+    return page.show(abs(value), "vapor flux")
 
 
 # --- first: the plastic in July and in January ---------------------------------------------
@@ -47,7 +42,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "flux": _flux(page, july.profile.gain),
         "inward": scene.pressure(page, july),
         "outward": scene.pressure(page, january),
-        "most": _humidity(page, scene.most_humid(january.profile)),
+        "most": page.show(scene.most_humid(january.profile), "relative humidity"),
     }
 
 
@@ -112,11 +107,11 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "warm": _degrees(page, july.indoor.temperature),
         "cold": _degrees(page, january.outdoor.temperature),
-        "july": _humidity(page, scene.most_humid(july.profile)),
-        "january": _humidity(page, scene.most_humid(january.profile)),
-        "limit": _humidity(page, mold_limit(july.profile)),
+        "july": page.show(scene.most_humid(july.profile), "relative humidity"),
+        "january": page.show(scene.most_humid(january.profile), "relative humidity"),
+        "limit": page.show(mold_limit(july.profile), "relative humidity"),
         "cool": _degrees(page, cooler.indoor.temperature),
-        "before": _humidity(page, scene.most_humid(cooler.profile)),
+        "before": page.show(scene.most_humid(cooler.profile), "relative humidity"),
         "amount": amounts.on_a_roof(inward, page.unit_system),
         "flux": _flux(page, inward),
     }
@@ -141,13 +136,9 @@ SOON = 60
 WINTER = Air(to_si(70.0, "degF"), 0.4), Air(to_si(20.0, "degF"), 0.8)
 
 
-def dries_right(number: int) -> Callable[[States], str]:
+def dries_right(state: Any) -> str:
     """Whether the deck of a scene is dry again soon."""
-
-    def right(states: States) -> str:
-        return "yes" if scene.days(states[number]) <= SOON else "no"
-
-    return right
+    return "yes" if scene.days(state) <= SOON else "no"
 
 
 def spring_facts(page: Page, states: States) -> dict[str, Any]:
@@ -164,14 +155,14 @@ def spring_facts(page: Page, states: States) -> dict[str, Any]:
         "plastic_inward": vault.a_day(plastic.spring.inward, system),
         "film_inward": vault.a_day(film.spring.inward, system),
         "winter": vault.a_day(steady.profile(scene.leaked(film), *WINTER).gain, system),
-        "cold": kept_together(units.show(WINTER[1].temperature, "temperature", system, 0)),
-        "damp": _humidity(page, WINTER[0].relative_humidity),
+        "cold": units.show(WINTER[1].temperature, "temperature", system, 0),
+        "damp": page.show(WINTER[0].relative_humidity, "relative humidity"),
     }
 
 
 def _leak(page: Page) -> str:
     system = page.unit_system
-    return amounts.water(amounts.of_a_roof(scene.LEAK, system), system, 3)
+    return amounts.whole_roof(scene.LEAK, system, 3)
 
 
 def _dries_bet(name: str, number: int, belief: str = "") -> Bet:
@@ -179,7 +170,7 @@ def _dries_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("yes", ("slope", 0.3, _DECK), number, belief),
         Spot("no", ("slope", 0.6, _DECK), number),
     )
-    return Bet(name, spots, dries_right(number))
+    return Bet(name, spots, of_scene(number, dries_right))
 
 
 _SPRING = {"T_out": to_si(60.0, "degF"), "RH_out": 0.55, "T_in": to_si(70.0, "degF")}
@@ -191,34 +182,32 @@ SPRING = Beat(
     facts=spring_facts,
     beliefs=("barrier-always-inside",),
     draw=scene.draw_wet_deck,
+    given=lambda page, state: scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page))),
+    shows=scene.shows_wet_deck,
 )
 
 
 # --- air: one vent, two summer days ----------------------------------------------------------------
 
 
-def air_right(number: int) -> Callable[[States], str]:
+def air_right(state: Any) -> str:
     """What the air of a scene does to the ground under the house."""
-
-    def right(states: States) -> str:
-        return "wetter" if scene.at_ground(states[number].outdoor) > 1.0 else "drier"
-
-    return right
+    return "wetter" if scene.at_ground(state.outdoor) > 1.0 else "drier"
 
 
 def air_facts(page: Page, states: States) -> dict[str, Any]:
     """Both dew points, and what the air leaves or takes up."""
     system = page.unit_system
     facts: dict[str, Any] = {
-        "ground": kept_together(units.show(scene.GROUND, "temperature", system, 0)),
-        "volume": kept_together(units.show_in(scene.VOLUME[system], "ft3" if system == "us" else "m3", 0)),
+        "ground": units.show(scene.GROUND, "temperature", system, 0),
+        "volume": units.show_in(scene.VOLUME[system], "ft3" if system == "us" else "m3", 0),
     }
     for name, state in zip(("humid", "dry"), states, strict=True):
         facts |= {
-            name: _humidity(page, state.outdoor.relative_humidity),
-            f"{name}_dew": kept_together(page.show(state.outdoor.dew_point, "temperature")),
+            name: page.show(state.outdoor.relative_humidity, "relative humidity"),
+            f"{name}_dew": page.show(state.outdoor.dew_point, "temperature"),
             f"{name}_water": scene.so_much(state, system),
-            f"{name}_there": _humidity(page, scene.at_ground(state.outdoor)),
+            f"{name}_there": page.show(scene.at_ground(state.outdoor), "relative humidity"),
         }
     return facts
 
@@ -228,7 +217,7 @@ def _air_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("drier", ("crawlspace", 0.35, 0.16), number, belief),
         Spot("wetter", ("crawlspace", 0.65, 0.16), number),
     )
-    return Bet(name, spots, air_right(number))
+    return Bet(name, spots, of_scene(number, air_right))
 
 
 _HOT = to_si(80.0, "degF")
@@ -240,36 +229,17 @@ AIRED = Beat(
     facts=air_facts,
     beliefs=("summer-air-dries",),
     draw=scene.draw_crawlspace,
+    given=scene.given_crawlspace,
+    shows=scene.shows_crawlspace,
+    scale=no_dots,  # where air moves
 )
 
-
-# --- what is seen ------------------------------------------------------------------------------------
-
-
-def _on(page: Page) -> Beat | None:
-    """The beat that is on; none on the free page."""
-    return page.stage.beat if page.stage.on else None
-
-
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question of the beat says."""
-    if _on(page) is AIRED:
-        return scene.given_crawlspace(page, state)
-    if _on(page) is SPRING:
-        return scene.given_wet_deck(page, state, message("in-the-deck", water=_leak(page)))
-    return scene.given(page, state)
-
-
-def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    if _on(page) is AIRED:
-        return scene.shows_crawlspace(page, state)
-    return scene.shows_wet_deck(page, state) if _on(page) is SPRING else scene.shows(page, state)
-
-
-def scale(page: Page) -> str:
-    """What the dots stand for; there are none where air moves."""
-    return "" if _on(page) is AIRED else vault.scale(page.unit_system, scene.DOTS)
-
-
-PLAY = Play((FIRST, BOTH, SPRING, AIRED), message, scene.draw, scene.signature, given, shows, scale)
+PLAY = Play(
+    (FIRST, BOTH, SPRING, AIRED),
+    message,
+    scene.draw,
+    scene.signature,
+    scene.given,
+    scene.shows,
+    scale=lambda page: vault.scale(page.unit_system, scene.DOTS),
+)

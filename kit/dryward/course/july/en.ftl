@@ -3,7 +3,7 @@
 ## The page.
 
 # $spring and $yard are airs, $roof the insulation and the drywall.
-given = room at { $humidity }, { $roof }; drying on a spring day of { $yard } outdoors, { $spring } in the room
+given = room at { $humidity }, { $roof }. The spring day that dries has { $yard } outdoors and { $spring } in the room
 given-ground = ground at { $ground }
 # $states says which inner layers are dry, damp and wet: whole sentences.
 both-months = The worse of both months. { $states }

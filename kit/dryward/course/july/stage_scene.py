@@ -10,7 +10,7 @@ from dryward.physics import steady
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.teaching.vault import OUTER
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 
 message = language.beside(__file__)
 
@@ -47,7 +47,7 @@ def cooled(state: Any) -> bool:
 
 def signature(state: Any) -> Any:
     """What of a state stands still."""
-    return state.roof.layers, vault.season(state.outdoor.temperature), cooled(state)
+    return *vault.signature(state), cooled(state)
 
 
 def inner_name(roof: building.Assembly) -> str:
@@ -115,7 +115,7 @@ def _water(state: Any, system: str) -> dict[str, Any]:
 
 def pressure(page: Page, state: Any) -> str:
     """The push in words, whichever way it goes."""
-    return kept_together(page.show(abs(state.push), "pressure"))
+    return page.show(abs(state.push), "pressure")
 
 
 def _push(page: Page, state: Any) -> dict[str, Any]:
@@ -137,7 +137,7 @@ def most_humid(profile: steady.Profile) -> float:
 
 
 def _most_humid(page: Page, profile: steady.Profile, roof: building.Assembly) -> dict[str, Any]:
-    humidity = kept_together(page.show(most_humid(profile), "relative humidity"))
+    humidity = page.show(most_humid(profile), "relative humidity")
     text = message(
         "most-humid", humidity=humidity, state=language.message("verdict.state", state=profile.verdict.state)
     )
@@ -170,7 +170,7 @@ def draw_wet_deck(scene: Scene, state: Any) -> None:
 def given_wet_deck(page: Page, state: Any, told: str) -> dict[str, Any]:
     """The two airs of spring, and the deck that is wet."""
     found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.44, 0.55), ("sky", 0.42, 0.08))
-    d = next(a for layer, _, a, _ in scenery.layers_through(leaked(state)) if layer.name == OUTER)
+    d, _ = scenery.across(leaked(state), OUTER)
     ends = (("slope", 0.03, d), ("slope", 0.97, d))
     lens = (("lens", 0.08, vault.LENS_FACE), ("lens", 0.92, vault.LENS_FACE))
     found["marks"] = [scenery.drops(*ends, 0.8), scenery.drops(*lens, 0.8)]
@@ -180,7 +180,7 @@ def given_wet_deck(page: Page, state: Any, told: str) -> dict[str, Any]:
 
 def shows_wet_deck(page: Page, state: Any) -> dict[str, Any]:
     """Vapor from the deck to both sides, and how many days that takes."""
-    d = next(a for layer, _, a, _ in scenery.layers_through(leaked(state)) if layer.name == OUTER)
+    d, _ = scenery.across(leaked(state), OUTER)
     flows, tags = [], []
     ways = (("in", state.spring.inward, -0.45), ("out", state.spring.outward, 1.3))
     for way, flux, end in ways:
@@ -228,7 +228,7 @@ def draw_crawlspace(scene: Scene, state: Any) -> None:
 def given_crawlspace(page: Page, state: Any) -> dict[str, Any]:
     """The air that comes in, and the ground."""
     temperature, humidity = vault.told(state.outdoor.temperature, state.outdoor.relative_humidity, page.unit_system)
-    ground = kept_together(units.show(GROUND, "temperature", page.unit_system, 0))
+    ground = page.show(GROUND, "temperature", 0)
     return {
         "tags": [
             scenery.tag(
@@ -259,9 +259,7 @@ def shows_crawlspace(page: Page, state: Any) -> dict[str, Any]:
             scenery.arrow("drying", ("crawlspace", s, 0.02), ("crawlspace", s, 0.5), 0.6 * share)
             for s in (0.2, 0.5, 0.8)
         ]
-    text = message(
-        "at-the-ground", wet=wet, humidity=kept_together(page.show(at_ground(state.outdoor), "relative humidity"))
-    )
+    text = message("at-the-ground", wet=wet, humidity=page.show(at_ground(state.outdoor), "relative humidity"))
     return {"marks": arrows, "tags": [scenery.tag(text, ("crawlspace", 0.5, 1.0), "wet" if wet else "drying", "over")]}
 
 

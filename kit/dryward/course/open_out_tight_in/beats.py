@@ -11,12 +11,11 @@ from dryward import building, language, units
 from dryward.building import FixedMembrane
 from dryward.course.open_out_tight_in import roof_map
 from dryward.course.open_out_tight_in.scene import FOLK
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import drying, steady
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, amounts, to_si
-from dryward.units.table import kept_together
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -29,31 +28,33 @@ LEAKED = to_si(500.0, "g/m2")
 _WIDEST = to_si(8.0, "g/m2/day")
 
 
-def signature(state: Any) -> Any:
-    """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, vault.season(state.outdoor.temperature)
-
-
 def draw(scene: Scene, state: Any) -> None:
-    """The map of roofs, and a small vault."""
-    roof_map.draw(scene, state)
-
-
-def draw_vault(scene: Scene, state: Any) -> None:
     """One roof, with a lens on its outer face."""
     vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
 
 
-def _on_map(page: Page) -> bool:
-    """Whether the beat that is on shows the map; on the free page no scene is drawn."""
-    return not page.stage.on or page.stage.beat.draw is None
+#: The small roof of spring, under the one of January: left, top, right, bottom, in the shapes of two scenes [px].
+_SPRING = {"post": (318.0, 528.0, 588.0, 756.0), "strip": (590.0, 272.0, 884.0, 444.0)}
+
+
+def draw_seasons(scene: Scene, state: Any) -> None:
+    """One roof in January, and the same in spring, small, under its own sky; only two scenes are side by side."""
+    vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), "")
+    if scene.shape not in _SPRING:
+        return
+    january, box = dict(scene.axes), _SPRING[scene.shape]
+    vault.small(scene, state.roof, vault.season(SPRING[1].temperature), box)
+    left, top, right, bottom = box
+    # What of its slope stands out of the box is behind the room again.
+    scene.shape_of([(right, top), (right + 40, top), (right + 40, bottom), (right, bottom)], "room")
+    scene.line([(left, top), (right, top), (right, bottom), (left, bottom), (left, top)], "thin")
+    spring = {"spring": scene.axes["slope"], "spring-sky": scene.axes["sky"]}
+    scene.axes.update(january | spring)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question says."""
-    if _on_map(page):
-        return roof_map.given(page, state)
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.42, 0.3))
+    """The two airs, and the perms of both sides."""
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.42, 0.15))
     found["tags"] += [
         scenery.tag(
             message("film-has", permeance=_perms(page, state.inner)), ("slope", 0.3, 0.06), "permeance", "under"
@@ -65,14 +66,24 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     return found
 
 
+def given_seasons(page: Page, state: Any) -> dict[str, Any]:
+    """The same, and how mild it is in spring."""
+    text = message("in-spring", mild=_degrees(page, SPRING[1]))
+    return scenery.together([given(page, state), {"tags": [scenery.tag(text, ("spring-sky", 0.5, 0.0), "", "over")]}])
+
+
 def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    if _on_map(page):
-        return roof_map.shows(page, state)
+    """Water where it gathers, the vapor, and else how humid the outer face is."""
     parts = [vault.water(state.profile, state.roof, page.unit_system), vault.vapor(state.profile, state.roof)]
     if not state.profile.wet_planes:
         parts.append(vault.face(state.profile, OUTER, page.unit_system))
     return scenery.together(parts)
+
+
+def shows_seasons(page: Page, state: Any) -> dict[str, Any]:
+    """Water and vapor of January; spring has marks of its own."""
+    water = vault.water(state.profile, state.roof, page.unit_system, lens=False)
+    return scenery.together([water, vault.vapor(state.profile, state.roof)])
 
 
 def _perms(page: Page, value: float) -> str:
@@ -80,11 +91,7 @@ def _perms(page: Page, value: float) -> str:
 
 
 def _degrees(page: Page, air: Air) -> str:
-    return kept_together(units.show(air.temperature, "temperature", page.unit_system, 0))
-
-
-def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "vapor flux"))
+    return page.show(air.temperature, "temperature", 0)
 
 
 # --- first: four roofs on the map ---------------------------------------------------------
@@ -119,7 +126,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "most": amounts.on_a_roof(found["c"], page.unit_system),
         "other": vault.a_day(found["d"], page.unit_system),
-        "flux": _flux(page, found["c"]),
+        "flux": page.show(found["c"], "vapor flux"),
         "system": page.unit_system,
     }
 
@@ -164,11 +171,11 @@ def five_facts(page: Page, states: States) -> dict[str, Any]:
     (state,) = states
     balance = state.balance
     return {
-        "cold": kept_together(units.show(state.outdoor.temperature, "temperature", page.unit_system, 0)),
+        "cold": page.show(state.outdoor.temperature, "temperature", 0),
         "amount": amounts.on_a_roof(state.profile.gain, page.unit_system),
         "stops": balance is not None,
         "needed": units.number(balance / state.inner, figures=2, rounded=True) if balance else "",
-        "flux": _flux(page, state.profile.gain),
+        "flux": page.show(state.profile.gain, "vapor flux"),
     }
 
 
@@ -223,23 +230,23 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
         "open": _perms(page, float(third[1])),
         "open-days": told_days(roof_of(tight, float(third[0]), float(third[1]))),
         # With a digit more: on the screen it is divided by what leaves in a day.
-        "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system, 3),
+        "leaked": amounts.whole_roof(LEAKED, system, 3),
         "mild": _degrees(page, SPRING[1]),
         "tight-a-day": vault.a_day(rate, system),
-        "flux": _flux(page, rate),
+        "flux": page.show(rate, "vapor flux"),
     }
 
 
 def spring(page: Page, state: Any) -> dict[str, Any]:
-    """How long it takes to dry, in words under the roof."""
-    text = message("dries-in", days=told_days(state.roof), mild=_degrees(page, SPRING[1]))
+    """How the small roof dries in spring, and how long it takes, in words over it."""
+    text = message("dries-in", days=told_days(state.roof))
     found = drying.of_a_wet_face(state.roof, OUTER, *SPRING)
     ways = (
-        (found.outward, ("slope", 0.84, 0.84), ("slope", 0.84, 1.3)),
-        (found.inward, ("slope", 0.9, 0.8), ("slope", 0.9, 0.1)),
+        (found.outward, ("spring", 0.36, 0.76), ("spring", 0.36, 1.66)),
+        (found.inward, ("spring", 0.62, 0.74), ("spring", 0.62, -0.2)),
     )
-    arrows = [scenery.arrow("drying", start, end, abs(rate) / _WIDEST) for rate, start, end in ways]
-    return {"marks": arrows, "tags": [scenery.tag(text, ("slope", 0.62, 0.0), "drying", "under")]}
+    arrows = [scenery.arrow("drying", start, end, abs(rate) / (2 * _WIDEST)) for rate, start, end in ways]
+    return {"marks": arrows, "tags": [scenery.tag(text, ("spring-sky", 0.6, 0.88), "drying")]}
 
 
 def _which(name: str, right: Callable[[States], str], along: float, belief: str = "") -> Bet:
@@ -258,7 +265,9 @@ BOTH = Beat(
     facts=both_facts,
     beliefs=("two-barriers-twice-as-good",),
     marks=spring,
-    draw=draw_vault,
+    draw=draw_seasons,
+    given=given_seasons,
+    shows=shows_seasons,
 )
 
 
@@ -278,13 +287,9 @@ def can_take(state: Any) -> float:
     return float(_TRIED[wet[0] - 1 if wet.size else -1])
 
 
-def frost_right(number: int) -> Callable[[States], str]:
+def frost_right(state: Any) -> str:
     """Whether frost gathers in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "frost" if states[number].profile.wet_planes else "none"
-
-    return right
+    return "frost" if state.profile.wet_planes else "none"
 
 
 def humid_facts(page: Page, states: States) -> dict[str, Any]:
@@ -295,7 +300,7 @@ def humid_facts(page: Page, states: States) -> dict[str, Any]:
         "amount": vault.a_day(deep.profile.gain, page.unit_system),
         "mild-limit": page.show(can_take(mild), "relative humidity"),
         "deep-limit": page.show(can_take(deep), "relative humidity"),
-        "flux": _flux(page, deep.profile.gain),
+        "flux": page.show(deep.profile.gain, "vapor flux"),
     }
 
 
@@ -307,7 +312,7 @@ def limit(page: Page, state: Any) -> dict[str, Any]:
 
 def _frost_bet(name: str, number: int, belief: str = "") -> Bet:
     spots = (Spot("none", ("slope", 0.42, 0.8), number, belief), Spot("frost", ("slope", 0.66, 0.8), number))
-    return Bet(name, spots, frost_right(number))
+    return Bet(name, spots, of_scene(number, frost_right))
 
 
 _TEN_TO_ONE = {"M_out": to_si(10.0, "perm")}
@@ -320,15 +325,17 @@ HUMID = Beat(
     facts=humid_facts,
     beliefs=("same-humidity-all-winter",),
     marks=limit,
-    draw=draw_vault,
+    draw=draw,
+    given=given,
+    shows=shows,
 )
 
 PLAY = Play(
     (FIRST, FIVE, BOTH, HUMID),
     message,
-    draw,
-    signature,
-    given,
-    shows,
+    roof_map.draw,
+    vault.signature,
+    roof_map.given,
+    roof_map.shows,
     scale=lambda page: vault.scale(page.unit_system),
 )

@@ -108,7 +108,8 @@ gains-a-day = { $amount } a day
 film-has = film { $permeance }
 outer-has = outer layer { $permeance }
 # $mild: how warm it is outdoors then.
-dries-in = spring, { $mild }: { $days } days to dry
+in-spring = Spring: { $mild }
+dries-in = { $days } days to dry
 takes = can take { $humidity } RH
 beat-first-say = { $system ->
         [us] Each letter is a roof on the map: perms inside, perms outside. Which one gains the most water?

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from dryward import air, language, units
 from dryward.course.read_the_air import closed_jar, places
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import instruments, scenery
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -39,14 +38,14 @@ def told(state: Air, system: str) -> str:
 
 
 def degrees(temperature: float, system: str, digits: int | None = None) -> str:
-    """A temperature, on one line with its unit; those of the scenes are whole in degF, as the question has them."""
+    """A temperature; those of the scenes are whole in degF, as the question has them."""
     found = (0 if system == "us" else 1) if digits is None else digits
-    return kept_together(units.show(temperature, "temperature", system, found))
+    return units.show(temperature, "temperature", system, found)
 
 
 def percent(humidity: float, system: str) -> str:
-    """A relative humidity, the same way."""
-    return kept_together(units.show(humidity, "relative humidity", system))
+    """A relative humidity."""
+    return units.show(humidity, "relative humidity", system)
 
 
 # --- what stands in the scenes ----------------------------------------------------------
@@ -57,11 +56,10 @@ def _twin(page: Page) -> bool:
 
 
 def _gauges(page: Page, letter: str, state: Air) -> list[dict[str, Any]]:
-    marks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
     return [
         instruments.column(f"{letter}-thermometer", state.temperature),
         instruments.needle(f"{letter}-dial", state.relative_humidity),
-        scenery.ticks(marks, f"{letter}-jar"),
+        scenery.ticks(instruments.graduations(JAR, MARK[page.unit_system]), f"{letter}-jar"),
     ]
 
 
@@ -138,7 +136,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 
 def _weight(system: str) -> str:
-    return kept_together(units.show_in(AIR[system], "lb" if system == "us" else "kg", 0))
+    return units.show_in(AIR[system], "lb" if system == "us" else "kg", 0)
 
 
 def _times(more: Air, less: Air, system: str) -> float:
@@ -167,8 +165,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "room": told(room, system),
         "yard": told(yard, system),
         "times": units.number(_times(room, yard, system), 1),
-        "room_pressure": kept_together(page.show(room.vapor_pressure, "pressure")),
-        "yard_pressure": kept_together(page.show(yard.vapor_pressure, "pressure")),
+        "room_pressure": page.show(room.vapor_pressure, "pressure"),
+        "yard_pressure": page.show(yard.vapor_pressure, "pressure"),
         "warm": degrees(room.temperature, system),
         "heated": percent(float(air.relative_humidity(room.temperature, yard.vapor_pressure)), system),
         "room_humidity": percent(room.relative_humidity, system),
@@ -198,14 +196,10 @@ FIRST = Beat(
 _LEVELS = {"low": 0.15, "half": 0.5, "high": 0.85}
 
 
-def level_right(number: int) -> Callable[[States], str]:
+def level_right(state: Any) -> str:
     """The level that is nearest to a scene's own."""
-
-    def right(states: States) -> str:
-        share = water(states[number].first, "us") / JAR
-        return min(_LEVELS, key=lambda key: abs(_LEVELS[key] - share))
-
-    return right
+    share = water(state.first, "us") / JAR
+    return min(_LEVELS, key=lambda key: abs(_LEVELS[key] - share))
 
 
 def fog_facts(page: Page, states: States) -> dict[str, Any]:
@@ -234,7 +228,7 @@ def _level_bet(name: str, number: int, beliefs: Mapping[str, str]) -> Bet:
     spots = tuple(
         Spot(key, ("a-jar", -0.3, share), number, beliefs.get(key, "")) for key, share in reversed(_LEVELS.items())
     )
-    return Bet(name, spots, level_right(number))
+    return Bet(name, spots, of_scene(number, level_right))
 
 
 FOG = Beat(
@@ -253,14 +247,10 @@ _COOL, _WARM, _HUMID = to_si(55.0, "degF"), to_si(75.0, "degF"), 0.6
 _HEATED = float(air.relative_humidity(_WARM, Air(_COOL, _HUMID).vapor_pressure))
 
 
-def heat_right(number: int) -> Callable[[States], str]:
+def heat_right(state: Any) -> str:
     """Whether the water of a scene is less than it was."""
-
-    def right(states: States) -> str:
-        now, before = states[number].first, states[number].second
-        return "lower" if now.vapor_pressure < 0.99 * before.vapor_pressure else "same"
-
-    return right
+    now, before = state.first, state.second
+    return "lower" if now.vapor_pressure < 0.99 * before.vapor_pressure else "same"
 
 
 def heat_facts(page: Page, states: States) -> dict[str, Any]:
@@ -283,7 +273,7 @@ def heat_facts(page: Page, states: States) -> dict[str, Any]:
 
 def _heat_bet(name: str, number: int, belief: str = "") -> Bet:
     spots = (Spot("same", ("a-jar", 0.2, 0.265), number), Spot("lower", ("a-jar", 0.8, 0.13), number, belief))
-    return Bet(name, spots, heat_right(number))
+    return Bet(name, spots, of_scene(number, heat_right))
 
 
 _BEFORE = {"T_2": _COOL, "RH_2": _HUMID, "RH": _HEATED}
@@ -321,14 +311,10 @@ HEAT = Beat(
 _STANDS = {"none": 0.05, "mark": float(air.saturation_vapor_pressure(closed_jar.ROOM)) / closed_jar.FULL, "over": 0.72}
 
 
-def jar_right(number: int) -> Callable[[States], str]:
+def jar_right(state: Any) -> str:
     """The level that is nearest to where the vapor pressure of a jar stands."""
-
-    def right(states: States) -> str:
-        share = closed_jar.pressure(states[number]) / closed_jar.FULL
-        return min(_STANDS, key=lambda key: abs(_STANDS[key] - share))
-
-    return right
+    share = closed_jar.pressure(state) / closed_jar.FULL
+    return min(_STANDS, key=lambda key: abs(_STANDS[key] - share))
 
 
 def doubled(page: Page, states: States) -> bool:
@@ -341,10 +327,10 @@ def jar_facts(page: Page, states: States) -> dict[str, Any]:
     room = float(air.saturation_vapor_pressure(closed_jar.ROOM))
     return {
         "room": degrees(closed_jar.ROOM, page.unit_system),
-        "stood": kept_together(page.show(room, "pressure")),
+        "stood": page.show(room, "pressure"),
         "warm": degrees(states[0].first.temperature, page.unit_system),
         "frozen": closed_jar.frozen(states[0]),
-        "pressure": kept_together(page.show(closed_jar.pressure(states[0]), "pressure")),
+        "pressure": page.show(closed_jar.pressure(states[0]), "pressure"),
     }
 
 
@@ -353,7 +339,7 @@ def _jar_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot(key, ("column", 1.8, share), number, belief if key == "none" else "")
         for key, share in reversed(_STANDS.items())
     )
-    return Bet(name, spots, jar_right(number))
+    return Bet(name, spots, of_scene(number, jar_right))
 
 
 _JAR = {"T": closed_jar.ROOM, "RH": 1.0, "T_2": closed_jar.ROOM}
@@ -367,38 +353,22 @@ PUMPED = Beat(
     facts=jar_facts,
     beliefs=("air-is-a-sponge",),
     draw=closed_jar.draw,
+    given=closed_jar.given,
+    shows=closed_jar.shows,
+    scale=closed_jar.scale,
 )
-
-
-# --- what is seen ------------------------------------------------------------------------------
-
-
-def _jars(page: Page) -> bool:
-    return page.stage.on and page.stage.beat is PUMPED
-
-
-def seen_before(page: Page, state: Any) -> dict[str, Any]:
-    """What the question of the beat says."""
-    return closed_jar.given(page, state) if _jars(page) else given(page, state)
-
-
-def seen_after(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    return closed_jar.shows(page, state) if _jars(page) else shows(page, state)
 
 
 def scale(page: Page) -> str:
     """What a jar, its marks and a dot stand for."""
     system = page.unit_system
-    if _jars(page):
-        return message("jar-scale", dot=kept_together(page.show(closed_jar.DOT[system], "pressure")))
     return message(
         "stage-scale",
         air=_weight(system),
-        room=kept_together(units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0)),
+        room=units.show_in(ROOM[system], "ft3" if system == "us" else "m3", 0),
         mark=amounts.water(MARK[system], system),
         dot=amounts.water(DOT[system], system),
     )
 
 
-PLAY = Play((FIRST, FOG, HEAT, PUMPED), message, places.draw, places.signature, seen_before, seen_after, scale=scale)
+PLAY = Play((FIRST, FOG, HEAT, PUMPED), message, places.draw, places.signature, given, shows, scale)

@@ -9,7 +9,7 @@ from dryward.panels.stage import Page
 from dryward.pictures import instruments, scenery
 from dryward.pictures.instruments import Box
 from dryward.pictures.scenery import Scene
-from dryward.units import kept_together, to_si
+from dryward.units import to_si
 
 message = language.beside(__file__)
 
@@ -79,7 +79,7 @@ def draw(scene: Scene, state: Any) -> None:
 def given(page: Page, state: Any) -> dict[str, Any]:
     """How warm it is, what is in the jar, and the mark of the most vapor there can be at the warmth of the bet."""
     mark = float(air.saturation_vapor_pressure(ROOM))
-    warm = kept_together(page.show(state.first.temperature, "temperature", 0 if page.unit_system == "us" else 1))
+    warm = page.show(state.first.temperature, "temperature", 0 if page.unit_system == "us" else 1)
     inside = message("jar-without-air" if without_air(state) else "jar-with-air", frozen=frozen(state))
     return {
         "marks": [
@@ -97,7 +97,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 def shows(page: Page, state: Any) -> dict[str, Any]:
     """The gauge filled to the vapor pressure, and as many dots of vapor over the water."""
     stands = pressure(state)
-    text = kept_together(page.show(stands, "pressure"))
+    text = page.show(stands, "pressure")
     count = round(stands / DOT[page.unit_system])
     return {
         "marks": [
@@ -106,3 +106,8 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
         ],
         "tags": [scenery.tag(text, ("column", 0.5, min(1.0, stands / FULL)), "vapor pressure", "over")],
     }
+
+
+def scale(page: Page) -> str:
+    """What a dot stands for."""
+    return message("jar-scale", dot=page.show(DOT[page.unit_system], "pressure"))

@@ -164,4 +164,4 @@ beat-jar-answer = { $frozen ->
         [yes] At { $warm } both stand at { $pressure }, over ice too. Warmth sets it, not air.
        *[no] At { $warm } both stand at { $pressure }. Warmth sets it, not air.
     }
-beat-jar-also = At { $room } both stood at { $stood }. It is the curve of the next page, with air or without.
+beat-jar-also = At { $room } both stood at { $stood }. It is the curve of the full page, with air or without.

@@ -55,8 +55,9 @@ class ReadTheAir(Page):
         return AirsOnCurve(state.first, state.second)
 
     def given(self, state: AirPair) -> str:
-        """What no control moves."""
-        return message("given", pressure=self.held(air.STANDARD_PRESSURE, "pressure"))
+        """What no control moves; its pressure as a weather report has it."""
+        unit, digits = ("inHg", 2) if self.unit_system == "us" else ("hPa", 0)
+        return message("given", pressure=units.show_in(air.STANDARD_PRESSURE, unit, digits))
 
     def numbers(self, state: AirPair) -> list[Readout]:
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""
@@ -71,7 +72,11 @@ class ReadTheAir(Page):
                 message("a-water-in-volume"),
                 air.vapor_density(first.temperature, first.vapor_pressure),
                 "density",
-                text=units.show_in(air.vapor_density(first.temperature, first.vapor_pressure), "g/m3", 2),
+                text=units.show_in(
+                    air.vapor_density(first.temperature, first.vapor_pressure),
+                    "gr/ft3" if self.unit_system == "us" else "g/m3",
+                    2,
+                ),
             ),
             Readout(
                 "humidity_ratio_2",

@@ -12,7 +12,7 @@ from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.teaching import lessons
 from dryward.teaching.vault import OUTER
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 
 message = language.beside(__file__)
 
@@ -25,11 +25,6 @@ NONE = to_si(0.1, "g/m2/day")
 
 
 # --- what is seen ------------------------------------------------------------------------
-
-
-def signature(state: FirstWater) -> Any:
-    """What of a state stands still."""
-    return state.roof.layers, vault.season(state.outdoor.temperature)
 
 
 def draw(scene: Scene, state: FirstWater) -> None:
@@ -73,16 +68,8 @@ def scale(page: Page) -> str:
     return vault.scale(page.unit_system, DOTS)
 
 
-def _percent(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "relative humidity"))
-
-
 def _whole(page: Page, state: FirstWater) -> str:
     return vault.a_day(state.water, page.unit_system)
-
-
-def _flux(page: Page, value: float) -> str:
-    return kept_together(page.show(value, "vapor flux"))
 
 
 # --- first: what keeps a roof dry most of all? --------------------------------------------------
@@ -114,8 +101,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "bare": amounts.on_a_roof(bare.water, page.unit_system),
         "sealed": _whole(page, sealed),
-        "flux": _flux(page, bare.water),
-        "other": _flux(page, sealed.water),
+        "flux": page.show(bare.water, "vapor flux"),
+        "other": page.show(sealed.water, "vapor flux"),
     }
 
 
@@ -154,7 +141,7 @@ def try_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "now": _whole(page, states[0]),
         "was": _whole(page, page.stage.first[0]),
-        "flux": _flux(page, states[0].water),
+        "flux": page.show(states[0].water, "vapor flux"),
     }
 
 
@@ -167,9 +154,9 @@ TRY = Beat("try", unlocks="Done", aim=nearly_none, stays=False, facts=try_facts)
 def run_facts(page: Page, states: States) -> dict[str, Any]:
     """The humidity at which it stops, and the water before."""
     return {
-        "humidity": _percent(page, states[0].indoor.relative_humidity),
+        "humidity": page.show(states[0].indoor.relative_humidity, "relative humidity"),
         "before": _whole(page, page.stage.first[0]),
-        "damp": _percent(page, page.stage.first[0].indoor.relative_humidity),
+        "damp": page.show(page.stage.first[0].indoor.relative_humidity, "relative humidity"),
     }
 
 
@@ -197,7 +184,7 @@ def place_facts(page: Page, states: States) -> dict[str, Any]:
         "water": _whole(page, state),
         "some": state.water > NONE,
         "inward": first_water.push_in_july(place) > 0,
-        "cold": kept_together(page.show(state.outdoor.temperature, "temperature", 0)),
+        "cold": page.show(state.outdoor.temperature, "temperature", 0),
         "number": lesson.number,
         "title": lesson.title,
     }
@@ -205,4 +192,4 @@ def place_facts(page: Page, states: States) -> dict[str, Any]:
 
 WHERE = Beat("place", unlocks="Place", facts=place_facts)
 
-PLAY = Play((FIRST, TRY, RUN, WHERE), message, draw, signature, given, shows, scale, may_leave=True)
+PLAY = Play((FIRST, TRY, RUN, WHERE), message, draw, vault.signature, given, shows, scale, may_leave=True)

@@ -66,7 +66,7 @@ span-minutes = { $minutes } min
 
 ## The first water
 
-given = the room at { $room }, January in an invented town, { $fill } of fiber between painted drywall and OSB; air leaks of a usual house, which has { $area } of roof, at { $push }
+given = the room at { $room }, January in an invented town, { $fill } of fiber between painted drywall and OSB; air leaks of a usual house, which has { $area }, at { $push }
 done = What is done to the roof
 done-bare = as it is: painted drywall, with leaks
 done-vents = more vents, which pull more air
@@ -90,7 +90,7 @@ leak = Air leak
 beat-first-say = A roof in a cold January. What do you think keeps it dry most of all?
 beat-first-ask = Take a letter in the picture, or choose from the list. A wrong guess costs nothing.
 beat-first-first = As it is
-beat-first-second = Dry air, no leaks, a way out
+beat-first-second = The driest of the four
 beat-first-answer = As it is, the deck takes in { $bare }. With all three done, { $sealed }.
 beat-first-also = { $flux } and { $other }
 

@@ -72,7 +72,7 @@ class Start(Page):
             room=self.held(first_water.WARM, "temperature"),
             fill=fill,
             push=units.show_in(first_water.PUSH, "Pa", 0),
-            area=self.held(first_water.AREA, "area"),
+            area=self.area_held(first_water.AREA),
         )
 
     def numbers(self, state: Any) -> list[Readout]:

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from dryward import language, units
 from dryward.building import material
 from dryward.course.temperature_through_layers.wall import BAYS, ROOM, face_layer, wall_of, wall_with
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import steady
 from dryward.pictures import scenery, vault, wall
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -108,27 +108,28 @@ def _reads(page: Page, state: Any) -> dict[str, Any]:
 
 def _heat(page: Page, state: Any) -> dict[str, Any]:
     whole = state.whole
-    between = message("through-fill", r=_shown(page, whole.cavity, "thermal resistance"))
+    between = message("through-fill", r=page.show(whole.cavity, "thermal resistance"))
     tags = [scenery.tag(between, ("slope", 0.5, 0.24), "temperature")]
     if whole.share:
-        wood = message("through-wood", r=_shown(page, whole.through_framing, "thermal resistance"))
+        wood = message("through-wood", r=page.show(whole.through_framing, "thermal resistance"))
         tags.append(scenery.tag(wood, ("slope", 0.75, 1.1), "temperature", "over"))
     return scenery.together([wall.heat(whole), {"tags": tags}])
 
 
-def _shown(page: Page, value: float, quantity: str, digits: int | None = None) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity, digits))
+def scale(page: Page, roof: bool = False) -> str:
+    """What the dots stand for, and of what the amounts are: a wall, or the roof with foam."""
+    amount, area = vault.a_day(vault.OUNCE, page.unit_system), amounts.roof_area(page.unit_system)
+    return message("scale", number=DOTS, amount=amount, area=area, roof=roof)
 
 
 def _label(page: Page, resistance: float) -> str:
     """An R as it is printed on what is sold."""
-    return _shown(page, resistance, "thermal resistance", 0 if page.unit_system == "us" else 2)
+    return page.show(resistance, "thermal resistance", 0 if page.unit_system == "us" else 2)
 
 
 def _degrees(page: Page, state: Any) -> str:
     """How warm the face is that is asked about."""
-    return _shown(page, state.temperature, "temperature", 0)
+    return page.show(state.temperature, "temperature", 0)
 
 
 def _a_day(page: Page, flux: float) -> str:
@@ -154,9 +155,9 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "r": _label(page, BOARD),
         "before": _degrees(page, before),
         "after": _degrees(page, boarded),
-        "share": _shown(page, boarded.share, "relative humidity"),
+        "share": page.show(boarded.share, "relative humidity"),
         "bare": _a_day(page, before.profile.gain),
-        "flux": _shown(page, before.profile.gain, "vapor flux"),
+        "flux": page.show(before.profile.gain, "vapor flux"),
     }
 
 
@@ -198,13 +199,9 @@ def bare(state: Any) -> steady.Profile:
     return steady.profile(wall_with("2x6"), ROOM, state.outdoor)
 
 
-def outside_right(number: int) -> Callable[[States], str]:
+def outside_right(state: Any) -> str:
     """Whether the wall with one of the boards gets more water than without it."""
-
-    def right(states: States) -> str:
-        return "more" if states[number].profile.gain > bare(states[number]).gain else "less"
-
-    return right
+    return "more" if state.profile.gain > bare(state).gain else "less"
 
 
 def outside_facts(page: Page, states: States) -> dict[str, Any]:
@@ -213,11 +210,11 @@ def outside_facts(page: Page, states: States) -> dict[str, Any]:
     facts: dict[str, Any] = {
         "r": _label(page, THIN),
         "bare": _a_day(page, without.gain),
-        "bare-at": _shown(page, float(without.temperature[without.face("sheathing", 0)]), "temperature", 0),
+        "bare-at": page.show(float(without.temperature[without.face("sheathing", 0)]), "temperature", 0),
     }
     for name, state in zip(("open", "foil"), states, strict=True):
         facts |= {name: _a_day(page, state.profile.gain), f"{name}-at": _degrees(page, state)}
-        facts[f"{name}-flux"] = _shown(page, state.profile.gain, "vapor flux")
+        facts[f"{name}-flux"] = page.show(state.profile.gain, "vapor flux")
     return facts
 
 
@@ -227,7 +224,7 @@ def _outside_bet(name: str, number: int) -> Bet:
         Spot("more", ("slope", 0.5, 0.62), number, "" if number else "outside-insulation-makes-water"),
         Spot("less", ("slope", 0.5, 0.25), number),
     )
-    return Bet(name, spots, outside_right(number))
+    return Bet(name, spots, of_scene(number, outside_right))
 
 
 OUTSIDE = Beat(
@@ -242,14 +239,9 @@ OUTSIDE = Beat(
 # --- inch: foam in the rafters, against the deck ----------------------------------------------
 
 
-def inch_right(number: int) -> Callable[[States], str]:
+def inch_right(state: Any) -> str:
     """Whether the foam's inner face gets wet in one of the roofs."""
-
-    def right(states: States) -> str:
-        state = states[number]
-        return "wet" if any(plane.node == state.node for plane in state.profile.wet_planes) else "none"
-
-    return right
+    return "wet" if any(plane.node == state.node for plane in state.profile.wet_planes) else "none"
 
 
 def inch_facts(page: Page, states: States) -> dict[str, Any]:
@@ -257,19 +249,17 @@ def inch_facts(page: Page, states: States) -> dict[str, Any]:
     cold = states[0].outdoor.temperature
     need = (ROOM.dew_point - cold) / (ROOM.temperature - cold)
     facts: dict[str, Any] = {
-        "need": _shown(page, need, "relative humidity"),
-        "dew": _shown(page, ROOM.dew_point, "temperature", 0),
+        "need": page.show(need, "relative humidity"),
+        "dew": page.show(ROOM.dew_point, "temperature", 0),
     }
     for name, state, thick in zip(("inch", "enough"), states, (INCH, ENOUGH), strict=True):
         facts |= {
-            f"{name}-thick": kept_together(units.thickness(thick, page.unit_system)),
-            f"{name}-share": _shown(page, state.share, "relative humidity"),
+            f"{name}-thick": units.thickness(thick, page.unit_system),
+            f"{name}-share": page.show(state.share, "relative humidity"),
             f"{name}-at": _degrees(page, state),
             f"{name}-amount": _a_day(page, state.profile.gain),
         }
-    facts["enough-humid"] = _shown(
-        page, float(states[1].profile.relative_humidity[states[1].node]), "relative humidity"
-    )
+    facts["enough-humid"] = page.show(float(states[1].profile.relative_humidity[states[1].node]), "relative humidity")
     return facts
 
 
@@ -285,7 +275,7 @@ def _inch_bet(name: str, number: int, thick: float) -> Bet:
         Spot("none", ("slope", 0.3, d), number, "" if number else "inch-of-foam-is-enough"),
         Spot("wet", ("slope", 0.6, d), number),
     )
-    return Bet(name, spots, inch_right(number))
+    return Bet(name, spots, of_scene(number, inch_right))
 
 
 FOAM = Beat(
@@ -294,6 +284,7 @@ FOAM = Beat(
     bets=(_inch_bet("inch", 0, INCH), _inch_bet("enough", 1, ENOUGH)),
     facts=inch_facts,
     beliefs=("inch-of-foam-is-enough",),
+    scale=partial(scale, roof=True),
 )
 
 
@@ -318,13 +309,13 @@ def label_right(number: int) -> Callable[[States], str]:
 def label_facts(page: Page, states: States) -> dict[str, Any]:
     """The R that each choice says, that of the wood, and how much less the whole is than between the studs."""
     whole = states[1].whole
-    values = {name: _shown(page, value, "thermal resistance") for name, value in label_values(states).items()}
+    values = {name: page.show(value, "thermal resistance") for name, value in label_values(states).items()}
     return {
         **values,
         "label": _label(page, BAYS["2x6"][1]),
-        "wood": _shown(page, whole.through_framing, "thermal resistance"),
-        "part": _shown(page, whole.share, "relative humidity"),
-        "heat": _shown(page, whole.cavity / whole.parallel - 1.0, "relative humidity"),
+        "wood": page.show(whole.through_framing, "thermal resistance"),
+        "part": page.show(whole.share, "relative humidity"),
+        "heat": page.show(whole.cavity / whole.parallel - 1.0, "relative humidity"),
     }
 
 
@@ -347,19 +338,4 @@ LABEL = Beat(
 )
 
 
-def scale(page: Page) -> str:
-    """What the dots stand for, and of what the amounts are: a wall, or the roof with foam."""
-    system, roof = page.unit_system, page.stage.on and page.stage.beat is FOAM
-    amount, area = vault.a_day(vault.OUNCE, system), amounts.roof_area(system)
-    return message("scale", number=DOTS, amount=amount, area=area, roof=roof)
-
-
-PLAY = Play(
-    (FIRST, OUTSIDE, FOAM, LABEL),
-    message,
-    draw,
-    signature,
-    given,
-    shows,
-    scale=scale,
-)
+PLAY = Play((FIRST, OUTSIDE, FOAM, LABEL), message, draw, signature, given, shows, scale)

@@ -3,48 +3,16 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from typing import Any
 
 from dryward import language, units
-from dryward.building import LaminateMembrane
 from dryward.course.the_film_that_changes import film_in_vault, two_sheets
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
-from dryward.pictures.scenery import Place, Scene
+from dryward.pictures.scenery import Place
 from dryward.units import amounts
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
-
-
-def signature(state: Any) -> Any:
-    """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, film_in_vault.season(state)
-
-
-def _scene(state: Any) -> Any:
-    return two_sheets if isinstance(state.film, LaminateMembrane) else film_in_vault
-
-
-def draw(scene: Scene, state: Any) -> None:
-    """One film in the vault; of two sheets, both ways round."""
-    _scene(state).draw(scene, state)
-
-
-def given(page: Page, state: Any) -> dict[str, Any]:
-    """What the question says."""
-    return _scene(state).given(page, state)
-
-
-def shows(page: Page, state: Any) -> dict[str, Any]:
-    """What is so."""
-    return _scene(state).shows(page, state)
-
-
-def _shown(page: Page, value: float, quantity: str) -> str:
-    """A number that stays on one line with its unit."""
-    return kept_together(page.show(value, quantity))
 
 
 # --- first: January and July ---------------------------------------------------------------
@@ -63,8 +31,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "times": units.number(july.permeance / january.permeance, 0),
         "january": vault.a_day(january.profile.vapor_flux_in, page.unit_system),
         "july": vault.a_day(july.profile.vapor_flux_in, page.unit_system),
-        "flux": _shown(page, abs(july.profile.vapor_flux_in), "vapor flux"),
-        "other": _shown(page, abs(january.profile.vapor_flux_in), "vapor flux"),
+        "flux": page.show(abs(july.profile.vapor_flux_in), "vapor flux"),
+        "other": page.show(abs(january.profile.vapor_flux_in), "vapor flux"),
     }
 
 
@@ -106,15 +74,15 @@ def site_facts(page: Page, states: States) -> dict[str, Any]:
     """What passes the film and gathers at the OSB now, and what gathered before."""
     now, before = states[0].profile, page.stage.first[0].profile
     return {
-        "target": _shown(page, 2 * states[0].tight, "permeance"),
+        "target": page.show(2 * states[0].tight, "permeance"),
         "open": opened(page, states),
         "wet": bool(now.wet_planes),
-        "room": _shown(page, states[0].indoor.relative_humidity, "relative humidity"),
-        "start": _shown(page, page.stage.first[0].indoor.relative_humidity, "relative humidity"),
+        "room": page.show(states[0].indoor.relative_humidity, "relative humidity"),
+        "start": page.show(page.stage.first[0].indoor.relative_humidity, "relative humidity"),
         "passes": vault.a_day(now.vapor_flux_in, page.unit_system),
         "now": vault.a_day(now.gain, page.unit_system),
         "before": vault.a_day(before.gain, page.unit_system),
-        "flux": _shown(page, now.gain, "vapor flux"),
+        "flux": page.show(now.gain, "vapor flux"),
     }
 
 
@@ -131,26 +99,22 @@ SITE = Beat(
 # --- season: two Julys ------------------------------------------------------------------------
 
 
-def season_right(number: int) -> Callable[[States], str]:
+def season_right(state: Any) -> str:
     """Whether the film is open in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "open" if states[number].does == "open" else "tight"
-
-    return right
+    return "open" if state.does == "open" else "tight"
 
 
 def season_facts(page: Page, states: States) -> dict[str, Any]:
     """What the faces see, and what passes, in both places."""
     facts: dict[str, Any] = {}
     for name, state in zip(("town", "desert"), states, strict=True):
-        inside, outside = (_shown(page, each, "relative humidity") for each in state.faces)
+        inside, outside = (page.show(each, "relative humidity") for each in state.faces)
         facts |= {
             f"{name}-inside": inside,
             f"{name}-outside": outside,
-            f"{name}-film": _shown(page, state.permeance, "permeance"),
+            f"{name}-film": page.show(state.permeance, "permeance"),
             f"{name}-amount": vault.a_day(state.profile.vapor_flux_in, page.unit_system),
-            f"{name}-flux": _shown(page, abs(state.profile.vapor_flux_in), "vapor flux"),
+            f"{name}-flux": page.show(abs(state.profile.vapor_flux_in), "vapor flux"),
         }
     return facts
 
@@ -161,7 +125,7 @@ def _season_bet(name: str, number: int) -> Bet:
         Spot("open", _at_film(0.3), number, "film-knows-the-season" if number else ""),
         Spot("tight", _at_film(0.65), number),
     )
-    return Bet(name, spots, season_right(number))
+    return Bet(name, spots, of_scene(number, season_right))
 
 
 SEASON = Beat(
@@ -176,17 +140,13 @@ SEASON = Beat(
 # --- sides: a film of two sheets, each way round --------------------------------------------------
 
 
-def sides_right(number: int) -> Callable[[States], str]:
+def sides_right(state: Any) -> str:
     """The better way round: less goes in where vapor goes out of the room, more comes out where it comes in."""
-
-    def right(states: States) -> str:
-        flux = {side: float(profile.vapor_flux_in) for side, (_, profile) in two_sheets.ways(states[number]).items()}
-        # Outward is positive: in both seasons the smaller flux, with its sign, is the better one.
-        if math.isclose(flux["in"], flux["out"], rel_tol=0.02):
-            return "same"
-        return min(flux, key=lambda side: flux[side])
-
-    return right
+    flux = {side: float(profile.vapor_flux_in) for side, (_, profile) in two_sheets.ways(state).items()}
+    # Outward is positive: in both seasons the smaller flux, with its sign, is the better one.
+    if math.isclose(flux["in"], flux["out"], rel_tol=0.02):
+        return "same"
+    return min(flux, key=lambda side: flux[side])
 
 
 def sides_facts(page: Page, states: States) -> dict[str, Any]:
@@ -199,11 +159,11 @@ def sides_facts(page: Page, states: States) -> dict[str, Any]:
             sees = two_sheets.sees(side, profile)
             facts |= {
                 f"{month}-{side}": amounts.water(volume[side], system),
-                f"{month}-{side}-sees": _shown(page, sees, "relative humidity"),
+                f"{month}-{side}-sees": page.show(sees, "relative humidity"),
             }
         facts[f"{month}-apart"] = amounts.water(abs(volume["in"] - volume["out"]), system)
         inward, outward = (float(profile.vapor_flux_in) for _, profile in two_sheets.ways(state).values())
-        facts[f"{month}-flux"] = _shown(page, abs(inward - outward), "vapor flux")
+        facts[f"{month}-flux"] = page.show(abs(inward - outward), "vapor flux")
     return facts
 
 
@@ -213,7 +173,7 @@ def _sides_bet(name: str, number: int) -> Bet:
         Spot("out", ("cut", 0.93, 0.47), number),
         Spot("same", ("cut", 0.5, 0.47), number, "same-both-ways", glyph="none"),
     )
-    return Bet(name, spots, sides_right(number))
+    return Bet(name, spots, of_scene(number, sides_right))
 
 
 _LAMINATE = {"Film": "direction-dependent"}
@@ -225,14 +185,17 @@ SIDES = Beat(
     bets=(_sides_bet("january", 0), _sides_bet("july", 1)),
     facts=sides_facts,
     beliefs=("same-both-ways",),
+    draw=two_sheets.draw,
+    given=two_sheets.given,
+    shows=two_sheets.shows,
 )
 
 PLAY = Play(
     (FIRST, SITE, SEASON, SIDES),
     message,
-    draw,
-    signature,
-    given,
-    shows,
+    film_in_vault.draw,
+    vault.signature,
+    film_in_vault.given,
+    film_in_vault.shows,
     scale=lambda page: vault.scale(page.unit_system, film_in_vault.DOTS),
 )

@@ -20,12 +20,12 @@ from dryward.course.the_hole_and_the_ceiling.stage_scene import (
     as_hole,
     joints,
 )
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics.airleak import LONG_SHARE
 from dryward.physics.house_air import HouseAir, at_push, balanced
 from dryward.pictures import house, instruments, scenery
 from dryward.pictures.scenery import Scene
-from dryward.units import DAY, amounts, kept_together, to_si
+from dryward.units import DAY, amounts, to_si
 from dryward.units.table import thickness
 
 message = language.beside(__file__)
@@ -50,7 +50,7 @@ def quarts(page: Page, kilograms: float) -> str:
 
 
 def _joined(number: str, unit: str) -> str:
-    return kept_together(units.with_unit(number, unit))
+    return units.with_unit(number, unit)
 
 
 def square(page: Page, area: float) -> str:
@@ -60,10 +60,6 @@ def square(page: Page, area: float) -> str:
 
 
 # --- the scenes --------------------------------------------------------------------------
-
-
-def _at(page: Page, beat: str) -> bool:
-    return page.stage.on and page.stage.beat.id == beat
 
 
 def signature(state: Any) -> Any:
@@ -77,27 +73,22 @@ def draw_house(scene: Scene, state: Any) -> None:
 
 
 def _degrees(page: Page, temperature: float) -> str:
-    return kept_together(page.show(temperature, "temperature", 0))
+    return page.show(temperature, "temperature", 0)
+
+
+def airs(page: Page, state: Any) -> list[dict[str, Any]]:
+    """How warm both sides are, and how humid the room."""
+    humidity = page.show(state.room.relative_humidity, "relative humidity")
+    room = message("stage-room", temperature=_degrees(page, ROOM), humidity=humidity)
+    cold = message("stage-cold", temperature=_degrees(page, COLD))
+    return [scenery.tag(room, ("room", 0.75, -0.08)), scenery.tag(cold, ("sky", 0.3, 0.06))]
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
-    """How warm both sides are; the hole, and the marks of the jars."""
-    cold, room = _degrees(page, COLD), _degrees(page, ROOM)
-    if _at(page, "heights"):
-        outdoors = scenery.tag(message("stage-outdoors", temperature=cold), ("outdoors", 0.22, 0.05))
-        return {"tags": [outdoors, scenery.tag(message("stage-inside", temperature=room), ("house", 0.5, 0.68))]}
-    humidity = kept_together(page.show(state.room.relative_humidity, "relative humidity"))
-    tags = [
-        scenery.tag(message("stage-room", temperature=room, humidity=humidity), ("room", 0.75, -0.08)),
-        scenery.tag(message("stage-cold", temperature=cold), ("sky", 0.3, 0.06)),
-    ]
-    if _at(page, "boards"):
-        if stage_scene.filmed(state):
-            tape = stage_scene.through(True, True)["inner membrane"][0]
-            tags.append(scenery.tag(message("stage-taped"), ("slope", 0.2, tape), "", "under", minor=True))
-        return {"tags": tags}
+    """Both airs, the hole, and the marks of the jars."""
+    tags = airs(page, state)
     marks = stage_scene.hole(state.hole, stage_scene.filmed(state))
-    ticks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
+    ticks = instruments.graduations(JAR, MARK[page.unit_system])
     marks += [scenery.ticks(ticks, name) for name in ("air-jar", "vapor-jar")]
     if state.hole > 2 * PINHOLE:
         text = message("stage-hole", area=square(page, state.hole))
@@ -107,10 +98,6 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 def shows(page: Page, state: Any) -> dict[str, Any]:
     """What the air leaves and what vapor brings, as dots on their way, as water at the cold face and in the jars."""
-    if _at(page, "heights"):
-        return house_shows(page, state)
-    if _at(page, "boards"):
-        return boards_show(page, state)
     face = stage_scene.through(stage_scene.filmed(state))["outer layer"][0]
     marks, tags, flows = [], [], []
     paths = (
@@ -134,13 +121,16 @@ def _dots(kilograms: float, *places: scenery.Place, spread: float) -> dict[str, 
     return scenery.flow(kilograms / WINTER / OUNCE * DOTS, *places, spread=spread)
 
 
+def darts(page: Page) -> str:
+    """What a dart stands for."""
+    return house.scale(page.unit_system)
+
+
 def scale(page: Page) -> str:
-    """What dots and darts stand for."""
-    if _at(page, "heights") or _at(page, "boards"):
-        return house.scale(page.unit_system)
+    """What a dot and a mark of a jar stand for."""
     return message(
         "stage-scale",
-        area=kept_together(page.show(CEILING, "area", 0)),
+        area=page.show(CEILING, "area", 0),
         number=DOTS,
         amount=amounts.water(OUNCE * DAY / units.WATER_DENSITY, page.unit_system),
         mark=quarts(page, MARK[page.unit_system]),
@@ -172,9 +162,9 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "bare_times": units.number(1 / bare.times, 1),
         "film_times": units.number(film.times, 1),
         "one": square(page, INCH),
-        "share": kept_together(page.show(bare.stays / (bare.stays + bare.by_vapor), "relative humidity")),
-        "film_share": kept_together(page.show(film.stays / (film.stays + film.by_vapor), "relative humidity")),
-        "perm": kept_together(page.show(FILM, "permeance", 0 if page.unit_system == "us" else 1)),
+        "share": page.show(bare.stays / (bare.stays + bare.by_vapor), "relative humidity"),
+        "film_share": page.show(film.stays / (film.stays + film.by_vapor), "relative humidity"),
+        "perm": page.show(FILM, "permeance", 0 if page.unit_system == "us" else 1),
     }
 
 
@@ -213,6 +203,13 @@ _NO_FAN = to_si(0.5, "cfm")
 ALONE = balanced(HOUSE.coefficient, house.PLACES, ROOM, COLD).pushes[-1]
 
 
+def house_given(page: Page, state: Any) -> dict[str, Any]:
+    """How warm both sides are."""
+    outdoors = scenery.tag(message("stage-outdoors", temperature=_degrees(page, COLD)), ("outdoors", 0.22, 0.05))
+    inside = scenery.tag(message("stage-inside", temperature=_degrees(page, ROOM)), ("house", 0.5, 0.68))
+    return {"tags": [outdoors, inside]}
+
+
 def house_shows(page: Page, state: Any) -> dict[str, Any]:
     """The air at each height, and the neutral level across the house."""
     found, system = house_air(state.push), page.unit_system
@@ -240,7 +237,7 @@ def heights_facts(page: Page, states: States) -> dict[str, Any]:
         "was": house.high(alone.neutral, system),
         "now": house.high(found.neutral, system),
         "high": house.high(HEIGHT, system),
-        "top": kept_together(units.with_unit(units.number(states[0].push, 1), "Pa")),
+        "top": units.with_unit(units.number(states[0].push, 1), "Pa"),
     }
 
 
@@ -262,6 +259,9 @@ HEIGHTS = Beat(
     facts=heights_facts,
     beliefs=("house-leaks-in-everywhere",),
     draw=draw_house,
+    given=house_given,
+    shows=house_shows,
+    scale=darts,
 )
 
 
@@ -271,15 +271,11 @@ HEIGHTS = Beat(
 _HARDLY = 0.5
 
 
-def barrier_right(number: int) -> Callable[[States], str]:
+def barrier_right(state: Any) -> str:
     """What still gets through a ceiling."""
-
-    def right(states: States) -> str:
-        air, vapor = states[number].stays, states[number].by_vapor
-        assert min(air, vapor) < _HARDLY
-        return "little" if max(air, vapor) < _HARDLY else "air" if air > vapor else "vapor"
-
-    return right
+    air, vapor = state.stays, state.by_vapor
+    assert min(air, vapor) < _HARDLY
+    return "little" if max(air, vapor) < _HARDLY else "air" if air > vapor else "vapor"
 
 
 def barrier_facts(page: Page, states: States) -> dict[str, Any]:
@@ -290,8 +286,8 @@ def barrier_facts(page: Page, states: States) -> dict[str, Any]:
         "taped_vapor": quarts(page, taped.by_vapor),
         "plastic_air": quarts(page, plastic.stays),
         "plastic_vapor": quarts(page, plastic.by_vapor),
-        "taped_perm": kept_together(page.show(taped.inner, "permeance", 0 if us else 2)),
-        "plastic_perm": kept_together(page.show(PLASTIC, "permeance", 2 if us else 0)),
+        "taped_perm": page.show(taped.inner, "permeance", 0 if us else 2),
+        "plastic_perm": page.show(PLASTIC, "permeance", 2 if us else 0),
         "hole": square(page, plastic.hole),
     }
 
@@ -302,7 +298,7 @@ def _barrier_bet(name: str, number: int) -> Bet:
         Spot("air", ("slope", 0.76, 0.45), number),
         Spot("little", ("slope", 0.5, -0.35), number, "vapor-barrier-is-air-barrier"),
     )
-    return Bet(name, spots, barrier_right(number))
+    return Bet(name, spots, of_scene(number, barrier_right))
 
 
 BARRIER = Beat(
@@ -325,9 +321,9 @@ def holes(state: Any, system: str) -> float:
     return float(state.hole / INCH * WHOLE[system] / CEILING)
 
 
-def boards_right(number: int) -> Callable[[States], str]:
+def boards_right(state: Any) -> str:
     """Whether a whole ceiling leaks like many holes."""
-    return lambda states: "leaks" if holes(states[number], "us") > _MANY else "tight"
+    return "leaks" if holes(state, "us") > _MANY else "tight"
 
 
 def boards_facts(page: Page, states: States) -> dict[str, Any]:
@@ -342,7 +338,7 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
         "gaps": square(page, joints(whole) * stage_scene.JOINT),
         "deep": thickness(stage_scene.THICK, system),
         "wide": thickness(stage_scene.WIDE, system),
-        "area": kept_together(page.show(whole, "area", 0)),
+        "area": page.show(whole, "area", 0),
         "holes": units.number(round(holes(boards, system))),
         "many": units.number(_MANY),
         "one": square(page, INCH),
@@ -350,6 +346,15 @@ def boards_facts(page: Page, states: States) -> dict[str, Any]:
         "tenth": amounts.water(LONG_SHARE * past, system),
         "air": house.told(boards.airflow * whole / CEILING, system),
     }
+
+
+def boards_given(page: Page, state: Any) -> dict[str, Any]:
+    """Both airs, and the film where there is one."""
+    tags = airs(page, state)
+    if stage_scene.filmed(state):
+        tape = stage_scene.through(True, True)["inner membrane"][0]
+        tags.append(scenery.tag(message("stage-taped"), ("slope", 0.2, tape), "", "under", minor=True))
+    return {"tags": tags}
 
 
 def boards_show(page: Page, state: Any) -> dict[str, Any]:
@@ -369,7 +374,7 @@ def _boards_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("tight", ("slope", 0.3, -0.25), number, belief),
         Spot("leaks", ("slope", 0.7, 0.5), number),
     )
-    return Bet(name, spots, boards_right(number))
+    return Bet(name, spots, of_scene(number, boards_right))
 
 
 BOARDS_BEAT = Beat(
@@ -379,6 +384,9 @@ BOARDS_BEAT = Beat(
     facts=boards_facts,
     beliefs=("boards-are-a-ceiling",),
     draw=stage_scene.draw_boards,
+    given=boards_given,
+    shows=boards_show,
+    scale=darts,
 )
 
 PLAY = Play((FIRST, HEIGHTS, BARRIER, BOARDS_BEAT), message, stage_scene.draw, signature, given, shows, scale)

@@ -3,7 +3,7 @@
 ## The page.
 
 # $changes is a blower-door number, $share the part of the house's leaks that is up here.
-given = room { $room }, cold face { $cold }, { $area } of ceiling, ridge { $height } above the floor, { $days } days, { $seeps } of the hole's air seeps; the house beside it { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks up here
+given = room { $room }, cold face { $cold }, { $area } of ceiling, ridge { $height } above the floor, { $days } days. Of the hole's air, { $seeps } seeps. The house beside it has { $volume } and { $changes } air changes an hour at 50 Pa, with { $share } of its leaks up here
 ceiling = Ceiling with its film
 carried = Its air carries past
 carried-note = { $carried }, if all of it cooled there

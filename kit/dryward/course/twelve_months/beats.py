@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from typing import Any
 
-from dryward import language, units
+from dryward import language
 from dryward.course.twelve_months import lumber
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics.monthly import Months
 from dryward.pictures import months, scenery
 from dryward.pictures.film import ORDER, month_at
 from dryward.pictures.scenery import Scene
 from dryward.units import amounts, to_si
-from dryward.units.table import kept_together
 from dryward.verdict import criterion
 from dryward.verdict.words import month
 
@@ -39,9 +38,12 @@ def draw(scene: Scene, state: Any) -> None:
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
-    """The letters of the months, what the rows are called, and to what lumber is to dry."""
-    if page.stage.beat.id != LUMBER.id:
-        return scenery.together([months.letters(), months.rows()])
+    """The letters of the months, and what the rows are called."""
+    return scenery.together([months.letters(), months.rows()])
+
+
+def given_rafters(page: Page, state: Any) -> dict[str, Any]:
+    """The letters of the months, and to what lumber is to dry."""
     at = DRIED / TOP_OF_RAFTERS
     limit = scenery.tag(_percent(DRIED, page), ("months", 0.0, at), "", "left", minor=True)
     line = scenery.line("before", ("months", 0.0, at), ("months", 1.0, at))
@@ -49,11 +51,11 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 
 def _whole(mass: float, page: Page) -> str:
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 def _percent(moisture: float, page: Page) -> str:
-    return kept_together(page.show(moisture / 100, "relative humidity", 0))
+    return page.show(moisture / 100, "relative humidity", 0)
 
 
 def peaks(page: Page, found: Months, top: float) -> dict[str, Any]:
@@ -97,8 +99,8 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "then": _whole(held[MONTHS["a"]], page),
         "area": amounts.roof_area(page.unit_system),
         "gone": month(gone_in(found)),
-        "flux": units.show(found.peak, "area density", page.unit_system),
-        "flux_then": units.show(held[MONTHS["a"]], "area density", page.unit_system),
+        "flux": page.show(found.peak, "area density"),
+        "flux_then": page.show(held[MONTHS["a"]], "area density"),
     }
 
 
@@ -139,19 +141,15 @@ def draw_rafter(scene: Scene, state: Any) -> None:
     """The vault with a rafter in the cut, and the board."""
     assembly = state.months.assembly
     months.draw(scene, assembly, flows=False)
-    a, b = next((a, b) for layer, _, a, b in scenery.layers_through(assembly) if layer.name == "insulation")
+    a, b = scenery.across(assembly, "insulation")
     scene.filled(scene.axes["slope"].corners((0.012, 0.988), (a + 0.01, b - 0.01)), "layer-board", "board")
 
 
-def lumber_right(number: int) -> Any:
+def lumber_right(state: Any) -> str:
     """Where the rafters of a roof are after a year."""
-
-    def right(states: States) -> str:
-        last = rafters(states[number])[-1]
-        assert last < DRIED or last > WOOD.caution
-        return "dried" if last < DRIED else "wet"
-
-    return right
+    last = rafters(state)[-1]
+    assert last < DRIED or last > WOOD.caution
+    return "dried" if last < DRIED else "wet"
 
 
 def lost(points: float) -> float:
@@ -177,7 +175,7 @@ def lumber_facts(page: Page, states: States) -> dict[str, Any]:
         "left": _whole(lost(lumber.START - closed[-1]), page),
         "gone": _whole(lost(lumber.START - opened[first]), page),
         "area": amounts.roof_area(page.unit_system),
-        "flux": units.show(lost(lumber.START - closed[-1]), "area density", page.unit_system),
+        "flux": page.show(lost(lumber.START - closed[-1]), "area density"),
     }
 
 
@@ -195,7 +193,7 @@ def _lumber_bet(name: str, number: int) -> Bet:
         Spot("dried", ("months", month_at(ORDER[-1]), 0.1), number, "wet-lumber-dries-itself"),
         Spot("wet", ("months", month_at(ORDER[-1]), 0.92), number),
     )
-    return Bet(name, spots, lumber_right(number))
+    return Bet(name, spots, of_scene(number, lumber_right))
 
 
 LUMBER = Beat(
@@ -206,6 +204,7 @@ LUMBER = Beat(
     beliefs=("wet-lumber-dries-itself",),
     marks=rafter_bars,
     draw=draw_rafter,
+    given=given_rafters,
 )
 
 
@@ -235,15 +234,15 @@ def town_facts(page: Page, states: States) -> dict[str, Any]:
     assert passes.peak_month
     return {
         "little": _whole(LITTLE, page),
-        "limit": units.show(LITTLE, "area density", page.unit_system),
+        "limit": page.show(LITTLE, "area density"),
         "area": amounts.roof_area(page.unit_system),
         "fails": _whole(fails.peak, page),
         "passes": _whole(passes.peak, page),
         "fails_month": month(fails.peak_month),
         "passes_month": month(passes.peak_month),
         "gone": month(gone_in(fails)),
-        "flux_fails": units.show(fails.peak, "area density", page.unit_system),
-        "flux_passes": units.show(passes.peak, "area density", page.unit_system),
+        "flux_fails": page.show(fails.peak, "area density"),
+        "flux_passes": page.show(passes.peak, "area density"),
     }
 
 

@@ -9,12 +9,11 @@ from typing import Any
 from dryward import language, units
 from dryward.course.vent_space import day as lesson
 from dryward.course.vent_space.day import COLD, RAFTER, SPACING, VentDay, share, shower
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics.ventspace import clear_area, net_free_area
 from dryward.pictures import scenery, vault, vents
 from dryward.pictures.scenery import Scene
 from dryward.units import DAY, WATER_DENSITY, amounts, to_si
-from dryward.units.table import kept_together
 
 message = language.beside(__file__)
 
@@ -47,27 +46,13 @@ def _breeze(scene: Scene) -> None:
     vents.breeze(scene, "gap", [(-0.13, 0.5), (0.08, 0.5), (0.52, 0.5), (0.93, 0.5)], 0.08)
 
 
-def _on(page: Page, beat: Beat) -> bool:
-    """Whether a beat is on."""
-    return page.stage.on and page.stage.beat is beat
-
-
 def height(page: Page, gap: float) -> str:
     """How high a vent space is, in whole units."""
-    return kept_together(page.show(gap, "length", 0))
+    return page.show(gap, "length", 0)
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and how high the vent space is."""
-    if _on(page, BAYS):
-        found = vault.airs(lesson.ROOM, state.outdoor, page.unit_system, ("house", 0.5, 0.5), ("sky", 0.3, 0.06))
-        names = {
-            "ridge-vent": ("next", 1.03, 0.5),
-            "eave-vent": ("next", -0.03, 0.5),
-            "skylight": ("cut", 0.53, 0.0),
-        }
-        words = [scenery.tag(message(f"stage-{name}"), at, minor=True) for name, at in names.items()]
-        return {"tags": [*found["tags"], *words]}
     found = vault.airs(lesson.ROOM, state.outdoor, page.unit_system, ("room", 0.45, 0.15), ("sky", 0.3, 0.08))
     gap = message("stage-gap", gap=height(page, state.gap))
     return {"tags": [*found["tags"], scenery.tag(gap, ("gap", 0.3, 0.5), minor=True)]}
@@ -75,7 +60,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
 
 def by_bay(page: Page) -> bool:
     """Whether the beat tells of one bay and not of a whole roof."""
-    return _on(page, SHOWER) or _on(page, BAYS)
+    return page.stage.beat in (SHOWER, BAYS)
 
 
 def a_day(page: Page, flux: float) -> str:
@@ -92,10 +77,6 @@ def carried(state: Any) -> float:
 
 def shows(page: Page, state: Any) -> dict[str, Any]:
     """What comes, what the air takes to the ridge, and frost where it is more than that."""
-    if _on(page, BAYS):
-        return bays_shown(page, state)
-    if _on(page, SHOWER):
-        return shower_shown(page, state)
     reach = carried(state) / state.load
     flows = []
     for s in vents.CRACKS:
@@ -138,10 +119,6 @@ def can_go(page: Page, state: Any) -> str:
     return message("stage-can-go", none=state.power <= 0, amount=a_day(page, state.power))
 
 
-def _flux(page: Page, flux: float) -> str:
-    return kept_together(page.show(flux, "vapor flux"))
-
-
 def _winter(page: Page, flux: float) -> str:
     return amounts.in_buckets(amounts.a_day(flux, page.unit_system) * amounts.WINTER, page.unit_system)
 
@@ -168,12 +145,12 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "ratio": lesson.RATIO,
         "times": units.number(times, 1),
-        "comes": _flux(page, leaky.load),
-        "can_go": _flux(page, leaky.power),
+        "comes": page.show(leaky.load, "vapor flux"),
+        "can_go": page.show(leaky.power, "vapor flux"),
         "left": _winter(page, leaky.left),
         "area": amounts.roof_area(page.unit_system),
         "days": amounts.WINTER,
-        "flux": _flux(page, leaky.left),
+        "flux": page.show(leaky.left, "vapor flux"),
     }
 
 
@@ -207,14 +184,10 @@ def before(state: Any, pulled: bool = False) -> VentDay:
     return replace(state, gap=SMALL, leak=leak)
 
 
-def doubled_right(number: int) -> Callable[[States], str]:
+def doubled_right(state: Any) -> str:
     """What becomes of the water that is left when the vent is made twice as large."""
-
-    def right(states: States) -> str:
-        now, then = states[number].left, before(states[number]).left
-        return "same" if abs(now - then) < 0.01 * _MUCH else "less" if now < then else "more"
-
-    return right
+    now, then = state.left, before(state).left
+    return "same" if abs(now - then) < 0.01 * _MUCH else "less" if now < then else "more"
 
 
 def doubled_facts(page: Page, states: States) -> dict[str, Any]:
@@ -229,15 +202,15 @@ def doubled_facts(page: Page, states: States) -> dict[str, Any]:
         "still": _winter(page, still.left),
         "tight": a_day(page, tight.load),
         "area": amounts.roof_area(page.unit_system),
-        "flux_then": _flux(page, then.left),
-        "flux": _flux(page, now.left),
+        "flux_then": page.show(then.left, "vapor flux"),
+        "flux": page.show(now.left, "vapor flux"),
     }
 
 
 def _doubled_bet(name: str, number: int, *, belief: str) -> Bet:
     places = {"less": 0.3, "same": 0.55, "more": 0.8}
     spots = tuple(Spot(key, ("gap", s, 0.9), number, belief if key == "less" else "") for key, s in places.items())
-    return Bet(name, spots, doubled_right(number))
+    return Bet(name, spots, of_scene(number, doubled_right))
 
 
 DOUBLED = Beat(
@@ -264,9 +237,9 @@ def draw_bath(scene: Scene, state: Any) -> None:
     vents.bath(scene, outdoors=state.leak != "bath-fan", at=_DUCT)
 
 
-def shower_right(number: int) -> Callable[[States], str]:
+def shower_right(state: Any) -> str:
     """Whether the bay keeps water of a shower."""
-    return lambda states: "none" if keeps_up(states[number]) else "much"
+    return "none" if keeps_up(state) else "much"
 
 
 def shower_facts(page: Page, states: States) -> dict[str, Any]:
@@ -279,7 +252,7 @@ def shower_facts(page: Page, states: States) -> dict[str, Any]:
         "by_vapor": a_day(page, states[0].load),
         "showers": SHOWERS,
         "winter": amounts.in_buckets(winter, page.unit_system),
-        "flux": _flux(page, into.left),
+        "flux": page.show(into.left, "vapor flux"),
     }
 
 
@@ -309,13 +282,14 @@ SHOWER = Beat(
                 Spot("none", ("gap", 0.62, 0.5), number, "bath-fan-into-vent"),
                 Spot("much", ("gap", 0.84, 0.5), number),
             ),
-            shower_right(number),
+            of_scene(number, shower_right),
         )
         for number, name in enumerate(("outdoors", "inside"))
     ),
     facts=shower_facts,
     beliefs=("bath-fan-into-vent",),
     draw=draw_bath,
+    shows=shower_shown,
 )
 
 
@@ -325,6 +299,14 @@ SHOWER = Beat(
 def draw_bays(scene: Scene, state: Any) -> None:
     """The roof from the yard, its bays open to see into."""
     vents.bays(scene)
+
+
+def bays_given(page: Page, state: Any) -> dict[str, Any]:
+    """The two airs, and what the roof has in it."""
+    found = vault.airs(lesson.ROOM, state.outdoor, page.unit_system, ("house", 0.5, 0.5), ("sky", 0.3, 0.06))
+    names = {"ridge-vent": ("next", 1.03, 0.5), "eave-vent": ("next", -0.03, 0.5), "skylight": ("cut", 0.53, 0.0)}
+    words = [scenery.tag(message(f"stage-{name}"), at, minor=True) for name, at in names.items()]
+    return {"tags": [*found["tags"], *words]}
 
 
 def cut_off(state: Any) -> VentDay:
@@ -350,9 +332,9 @@ def bays_facts(page: Page, states: States) -> dict[str, Any]:
         "carries": a_day(page, clear.power),
         "left": winter(cut.left),
         "leaky": winter(leaky),
-        "flux_leaky": _flux(page, leaky),
+        "flux_leaky": page.show(leaky, "vapor flux"),
         "days": amounts.WINTER,
-        "flux": _flux(page, cut.left),
+        "flux": page.show(cut.left, "vapor flux"),
     }
 
 
@@ -389,6 +371,8 @@ BAYS = Beat(
     facts=bays_facts,
     beliefs=("ridge-vent-vents-every-bay",),
     draw=draw_bays,
+    given=bays_given,
+    shows=bays_shown,
 )
 
 

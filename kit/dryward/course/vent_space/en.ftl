@@ -3,7 +3,7 @@
 ## The page.
 
 # $room is an air; $changes is a blower-door number, $share the part of the house's leaks that is in this roof.
-given = room { $room }, outdoors { $cold }, rafters { $rafter } long, { $area } of roof with a variable film; a house of { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks in this roof; a shower: { $minutes } minutes of { $bath } at { $fan }, one a day, into one bay { $bay } wide
+given = room { $room }, outdoors { $cold }, rafters { $rafter } long, { $area } with a variable film; a house of { $volume } with { $changes } air changes an hour at 50 Pa, { $share } of its leaks in this roof; a shower: { $minutes } minutes of { $bath } at { $fan }, one a day, into one bay { $bay } wide
 bay = Bay and ceiling
 leak-leaky = leaky, 4 Pa on it
 leak-pulled = leaky, vent pulls 2 Pa more

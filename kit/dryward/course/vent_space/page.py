@@ -117,7 +117,7 @@ class VentSpace(Page):
         """What no control moves."""
         show, us = self.held, self.unit_system == "us"
         return message(
-            "given", room=self.air_held(ROOM), cold=show(COLD, "temperature"), area=show(AREA, "area"),
+            "given", room=self.air_held(ROOM), cold=show(COLD, "temperature"), area=self.area_held(AREA),
             rafter=units.show_in(RAFTER, "ft" if us else "m"), volume=show(VOLUME, "volume"),
             changes=units.number(ACH50), share=show(SHARE, "relative humidity"),
             bath=self.air_held(BATH), minutes=units.number(SHOWER, 0), fan=self._fan(),

@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 from dryward import language, units
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import monthly
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Scene
 from dryward.teaching import words
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 from dryward.verdict.words import amount
 from dryward.weather import demo_climate
 
@@ -23,11 +23,6 @@ FAR = to_si(2.0, "in")
 TOWN = demo_climate("very-cold")
 #: Wood at or above this is over the caution of the verdict [mass %].
 CAUTION = 20.0
-
-
-def signature(state: Any) -> Any:
-    """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, vault.season(state.outdoor.temperature)
 
 
 def draw(scene: Scene, state: Any) -> None:
@@ -55,7 +50,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 def _whole(mass: float, page: Page) -> str:
     """Water of each part of a face [kg/m2] as that of the whole roof, in words."""
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 def wood(state: Any) -> float:
@@ -78,12 +73,12 @@ def first_right(states: States) -> str:
 def first_facts(page: Page, states: States) -> dict[str, Any]:
     """What gathers at the OSB, and how far apart the two lines are."""
     osb = states[1].profile
-    lines = [units.show(float(each.profile.dew_point_depth), "length", page.unit_system) for each in states]
+    lines = [page.show(float(each.profile.dew_point_depth), "length") for each in states]
     return {
         "winter": amounts.a_winter(osb.gain, page.unit_system),
-        "flux": units.show(osb.gain, "vapor flux", page.unit_system),
-        "open": kept_together(words.number(50, "perm", page.unit_system)),
-        "deck": kept_together(words.number(1.5, "perm", page.unit_system)),
+        "flux": page.show(osb.gain, "vapor flux"),
+        "open": words.number(50, "perm", page.unit_system),
+        "deck": words.number(1.5, "perm", page.unit_system),
         "line": lines[0],
         "other": lines[1],
     }
@@ -129,10 +124,10 @@ def line_facts(page: Page, states: States) -> dict[str, Any]:
     profile = states[0].profile
     assert all(plane.outer_layer == OUTER for plane in profile.wet_planes)
     return {
-        "far": units.show(FAR, "length", page.unit_system, 0),
-        "moved": units.show(line_moved(page, states), "length", page.unit_system),
+        "far": page.show(FAR, "length", 0),
+        "moved": page.show(line_moved(page, states), "length"),
         "amount": amounts.on_a_roof(profile.gain, page.unit_system),
-        "flux": units.show(profile.gain, "vapor flux", page.unit_system),
+        "flux": page.show(profile.gain, "vapor flux"),
     }
 
 
@@ -149,14 +144,10 @@ LINE = Beat(
 # --- drops: two roofs without a drop ---------------------------------------------------
 
 
-def wood_right(number: int) -> Any:
+def wood_right(state: Any) -> str:
     """The reading of the meter in one of the scenes."""
-
-    def right(states: States) -> str:
-        assert not states[number].profile.wet_planes
-        return "over" if wood(states[number]) >= CAUTION else "dry"
-
-    return right
+    assert not state.profile.wet_planes
+    return "over" if wood(state) >= CAUTION else "dry"
 
 
 def wood_facts(page: Page, states: States) -> dict[str, Any]:
@@ -186,7 +177,7 @@ def _wood_bet(name: str, number: int) -> Bet:
         Spot("dry", ("slope", 0.3, 0.825), number, "" if number else "no-drops-no-problem"),
         Spot("over", ("slope", 0.6, 0.825), number),
     )
-    return Bet(name, spots, wood_right(number))
+    return Bet(name, spots, of_scene(number, wood_right))
 
 
 DROPS = Beat(
@@ -207,14 +198,10 @@ def year(state: Any) -> monthly.Months:
     return monthly.balance(state.roof, TOWN, state.indoor)
 
 
-def year_right(number: int) -> Any:
+def year_right(state: Any) -> str:
     """Whether the water of a roof is gone within the year."""
-
-    def right(states: States) -> str:
-        assert states[number].profile.wet_planes
-        return "gone" if year(states[number]).dries_out else "stays"
-
-    return right
+    assert state.profile.wet_planes
+    return "gone" if year(state).dries_out else "stays"
 
 
 def year_facts(page: Page, states: States) -> dict[str, Any]:
@@ -224,7 +211,7 @@ def year_facts(page: Page, states: States) -> dict[str, Any]:
     return {
         "most": _whole(osb.peak, page),
         "more": _whole(float(closed.growth), page),
-        "flux": units.show(float(closed.growth), "area density", page.unit_system),
+        "flux": page.show(float(closed.growth), "area density"),
     }
 
 
@@ -241,7 +228,7 @@ def _year_bet(name: str, number: int) -> Bet:
         Spot("gone", ("slope", 0.3, 0.825), number),
         Spot("stays", ("slope", 0.6, 0.825), number, "" if number else "one-check-decides"),
     )
-    return Bet(name, spots, year_right(number))
+    return Bet(name, spots, of_scene(number, year_right))
 
 
 _JANUARY = {"T_out": float(min(TOWN.temperature)), "RH_in": 0.5}
@@ -259,7 +246,7 @@ PLAY = Play(
     (FIRST, LINE, DROPS, CHECK),
     message,
     draw,
-    signature,
+    vault.signature,
     given,
     shows,
     scale=lambda page: vault.scale(page.unit_system),

@@ -21,20 +21,16 @@ from dryward.course.which_way_vapor_goes.stage_scene import (
     signature,
     way,
 )
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.pictures import vault
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 
 # --- what is told ---------------------------------------------------------------------
 
 
-def _right(number: int) -> Any:
+def _right(state: Any) -> str:
     """The way vapor goes in one of the scenes."""
-
-    def right(states: States) -> str:
-        return way(states[number].push)
-
-    return right
+    return way(state.push)
 
 
 def _amount(page: Page, state: Any) -> str:
@@ -42,48 +38,46 @@ def _amount(page: Page, state: Any) -> str:
 
 
 def _flux(page: Page, state: Any) -> str:
-    return kept_together(page.show(abs(flux(page, state)), "vapor flux"))
+    return page.show(abs(flux(page, state)), "vapor flux")
 
 
-def _passing(page: Page, state: Any, other: Any) -> dict[str, str]:
-    """What goes through the ceiling in one of two scenes, and the flux in both."""
-    return {
-        "amount": _amount(page, state),
+def pair_facts(page: Page, states: States) -> dict[str, Any]:
+    """The room and the air on its other side in both scenes, and what goes through."""
+    one, other = states
+    room, indoor = said(page, one.inside)
+    facts = {
+        "room": room,
+        "indoor": indoor,
+        "inside": pressure(page, one.inside),
+        "amount": _amount(page, one),
         "area": amounts.roof_area(page.unit_system),
-        "flux": _flux(page, state),
+        "flux": _flux(page, one),
         "other": _flux(page, other),
     }
+    for name, state in zip(("first", "second"), states, strict=True):
+        temperature, humidity = said(page, state.outside)
+        facts |= {
+            f"{name}_at": temperature,
+            f"{name}_rh": humidity,
+            f"{name}_pressure": pressure(page, state.outside),
+        }
+    return facts
 
 
-def _spots(scene: int, **beliefs: str) -> tuple[Spot, ...]:
-    """In, out and neither, on the line through the ceiling."""
-    places = {"in": -1.0, "out": 1.0, "none": 0.0}
-    return tuple(Spot(key, ("bets", 0.0, at), scene, beliefs.get(key, ""), key) for key, at in places.items())
+#: Each way through, with its place on the line of the bets and its arrow: in and out, and of a floor up and down.
+_WAYS = {"in": (-1.0, "in"), "out": (1.0, "out"), "none": (0.0, "none")}
+_THROUGH_FLOOR = {"up": (-1.0, "out"), "down": (1.0, "in"), "none": (0.0, "none")}
+
+
+def _spots(scene: int, beliefs: dict[str, str], ways: dict[str, tuple[float, str]] = _WAYS) -> tuple[Spot, ...]:
+    """A spot for each way, on the line through."""
+    return tuple(Spot(key, ("bets", 0.0, at), scene, beliefs.get(key, ""), glyph) for key, (at, glyph) in ways.items())
 
 
 # --- first: the same two RH numbers, on two days ----------------------------------------
 
 #: The lesson's keys of the three ways.
 _KEYS = {"in": "a", "out": "b", "none": "c"}
-
-
-def first_facts(page: Page, states: States) -> dict[str, Any]:
-    """Both outdoor airs and the room, and what goes through the ceiling."""
-    winter, mild = states
-    room, low = said(page, mild.inside)
-    warm, high = said(page, mild.outside)
-    return {
-        "room": room,
-        "low": low,
-        "warm": warm,
-        "cold": said(page, winter.outside)[0],
-        "high": high,
-        "inside": pressure(page, mild.inside),
-        "outside": pressure(page, mild.outside),
-        **_passing(page, winter, mild),
-    }
-
-
 _FIRST = {"T_in": to_si(70.0, "degF"), "RH_in": 0.35, "RH_out": 0.9}
 
 FIRST = Beat(
@@ -92,36 +86,17 @@ FIRST = Beat(
     bets=(
         Bet(
             LESSON,
-            tuple(replace(spot, key=_KEYS[spot.key]) for spot in _spots(0, **{"in": "rh-drives-vapor"})),
+            tuple(replace(spot, key=_KEYS[spot.key]) for spot in _spots(0, {"in": "rh-drives-vapor"})),
             lambda states: _KEYS[way(states[0].push)],
         ),
-        Bet("mild", _spots(1, out="warm-to-cold"), _right(1)),
+        Bet("mild", _spots(1, {"out": "warm-to-cold"}), of_scene(1, _right)),
     ),
-    facts=first_facts,
+    facts=pair_facts,
     beliefs=("rh-drives-vapor",),
 )
 
 
 # --- heat: the same heat over the same cooled room --------------------------------------
-
-
-def heat_facts(page: Page, states: States) -> dict[str, Any]:
-    """The airs of the two hot days, and what goes through the ceiling."""
-    desert, coast = states
-    cool, indoor = said(page, desert.inside)
-    hot, low = said(page, desert.outside)
-    return {
-        "cool": cool,
-        "indoor": indoor,
-        "hot": hot,
-        "low": low,
-        "high": said(page, coast.outside)[1],
-        "inside": pressure(page, desert.inside),
-        "desert": pressure(page, desert.outside),
-        "coast": pressure(page, coast.outside),
-        **_passing(page, desert, coast),
-    }
-
 
 _HOT = {"T_in": to_si(75.0, "degF"), "RH_in": 0.5, "T_out": to_si(95.0, "degF")}
 
@@ -129,10 +104,10 @@ HEAT = Beat(
     "heat",
     cases=({**_HOT, "RH_out": 0.15}, {**_HOT, "RH_out": 0.45}),
     bets=(
-        Bet("desert", _spots(0, **{"in": "warm-to-cold"}), _right(0)),
-        Bet("coast", _spots(1, out="rh-drives-vapor"), _right(1)),
+        Bet("desert", _spots(0, {"in": "warm-to-cold"}), of_scene(0, _right)),
+        Bet("coast", _spots(1, {"out": "rh-drives-vapor"}), of_scene(1, _right)),
     ),
-    facts=heat_facts,
+    facts=pair_facts,
     beliefs=("warm-to-cold", "rh-drives-vapor"),
 )
 
@@ -140,37 +115,9 @@ HEAT = Beat(
 # --- floor: two crawlspaces, as cool as each other ---------------------------------------
 
 
-def floor_facts(page: Page, states: States) -> dict[str, Any]:
-    """The airs under the floor and over it, and what goes through it."""
-    bare, covered = states
-    warm, indoor = said(page, bare.inside)
-    cool, wet = said(page, bare.outside)
-    return {
-        "warm": warm,
-        "indoor": indoor,
-        "cool": cool,
-        "wet": wet,
-        "dry": said(page, covered.outside)[1],
-        "inside": pressure(page, bare.inside),
-        "bare": pressure(page, bare.outside),
-        "covered": pressure(page, covered.outside),
-        **_passing(page, bare, covered),
-    }
-
-
-#: Up into the room or down; the arrows as they stand on the screen.
-_ARROWS = {"up": (-1.0, "out"), "down": (1.0, "in"), "none": (0.0, "none")}
-
-
-def _floor_spots(scene: int, **beliefs: str) -> tuple[Spot, ...]:
-    return tuple(
-        Spot(key, ("bets", 0.0, at), scene, beliefs.get(key, ""), glyph) for key, (at, glyph) in _ARROWS.items()
-    )
-
-
-def _through_floor(number: int) -> Any:
+def _through_floor(state: Any) -> str:
     """The way through the floor in one of the scenes."""
-    return lambda states: {"in": "up", "out": "down", "none": "none"}[way(states[number].push)]
+    return {"in": "up", "out": "down", "none": "none"}[way(state.push)]
 
 
 _FLOOR = {"T_in": to_si(72.0, "degF"), "RH_in": 0.45, "T_out": to_si(62.0, "degF")}
@@ -179,10 +126,10 @@ FLOOR = Beat(
     "floor",
     cases=({**_FLOOR, "RH_out": BARE}, {**_FLOOR, "RH_out": 0.5}),
     bets=(
-        Bet("bare", _floor_spots(0, down="warm-to-cold"), _through_floor(0)),
-        Bet("covered", _floor_spots(1, up="rh-drives-vapor"), _through_floor(1)),
+        Bet("bare", _spots(0, {"down": "warm-to-cold"}, _THROUGH_FLOOR), of_scene(0, _through_floor)),
+        Bet("covered", _spots(1, {"up": "rh-drives-vapor"}, _THROUGH_FLOOR), of_scene(1, _through_floor)),
     ),
-    facts=floor_facts,
+    facts=pair_facts,
     beliefs=("warm-to-cold", "rh-drives-vapor"),
     draw=draw_bet_floor,
 )
@@ -200,7 +147,7 @@ def crawlspace_facts(page: Page, states: States) -> dict[str, Any]:
         "covered": is_covered(state),
         "amount": _amount(page, state),
         "area": amounts.roof_area(page.unit_system),
-        "turn": kept_together(page.show(state.inside.vapor_pressure / full, "relative humidity")),
+        "turn": page.show(state.inside.vapor_pressure / full, "relative humidity"),
         "indoor": said(page, state.inside)[1],
         "flux": _flux(page, state),
     }

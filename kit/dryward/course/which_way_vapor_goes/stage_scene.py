@@ -11,7 +11,7 @@ from dryward.course.which_way_vapor_goes.questions import ALMOST_NONE
 from dryward.panels.stage import Page, Stage
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Axes, Point, Scene
-from dryward.units import amounts, kept_together, to_si
+from dryward.units import amounts, to_si
 from dryward.weather import Air
 
 message = language.beside(__file__)
@@ -162,13 +162,13 @@ def said(page: Page, air: Air) -> tuple[str, str]:
 
 def pressure(page: Page, air: Air) -> str:
     """The vapor pressure of an air, in words."""
-    return kept_together(page.show(air.vapor_pressure, "pressure"))
+    return page.show(air.vapor_pressure, "pressure")
 
 
 def push(page: Page, state: Any) -> str:
     """The push in words, as the difference of the two pressures that stand beside it."""
     low, high = sorted(each.vapor_pressure for each in (state.inside, state.outside))
-    return kept_together(units.difference(high, low, "pressure", page.unit_system))
+    return units.difference(high, low, "pressure", page.unit_system)
 
 
 def flux(page: Page, state: Any) -> float:
@@ -207,7 +207,7 @@ def scale(page: Page) -> str:
     return message(
         "dots-stand-for",
         floor=floor,
-        permeance=kept_together(permeance),
+        permeance=permeance,
         number=DOTS,
         amount=ounce,
         area=amounts.roof_area(page.unit_system),

@@ -7,18 +7,17 @@ high that may stand.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import cache
 from typing import Any
 
 from dryward import air, language, units
 from dryward.course.winter_house.questions import ROOM_TEMPERATURE
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics.airleak import LONG_SHARE, Leak, brought
 from dryward.physics.house_air import HouseAir, balanced, with_fresh_air
 from dryward.pictures import house, scenery, vault
 from dryward.pictures.scenery import Scene
-from dryward.units import DAY, amounts, kept_together, to_si
+from dryward.units import DAY, amounts, to_si
 from dryward.weather import Air
 from dryward.weather.indoor import burner_water, steady_humidity
 
@@ -91,23 +90,19 @@ def draw_job(scene: Scene, state: Any) -> None:
     house.draw(scene, vault.season(state.outdoor.temperature), "burner" if _burns(state) else "electric")
 
 
-def _at(page: Page, beat: str) -> bool:
-    return page.stage.on and page.stage.beat.id == beat
-
-
 def percent(page: Page, humidity: float) -> str:
-    """A relative humidity, on one line with its unit; full air at most."""
-    return kept_together(page.show(min(humidity, 1.0), "relative humidity"))
+    """A relative humidity; full air at most."""
+    return page.show(min(humidity, 1.0), "relative humidity")
 
 
 def degrees(page: Page, temperature: float) -> str:
-    """A temperature, whole, the same way."""
-    return kept_together(page.show(temperature, "temperature", 0))
+    """A temperature, whole."""
+    return page.show(temperature, "temperature", 0)
 
 
 def a_day(page: Page, flow: float) -> str:
     """A flow of water, as whole pints or kilograms a day."""
-    return kept_together(page.show(flow, "mass flow", 0))
+    return page.show(flow, "mass flow", 0)
 
 
 def water(page: Page, mass: float) -> str:
@@ -116,27 +111,46 @@ def water(page: Page, mass: float) -> str:
 
 
 def given(page: Page, state: Any) -> dict[str, Any]:
-    """The air outdoors, what people give off, and in the first beat the level as it is."""
+    """The air outdoors."""
     outdoors = message(
         "stage-outdoors",
         temperature=degrees(page, state.outdoor.temperature),
         humidity=percent(page, state.outdoor.relative_humidity),
     )
-    tags, marks = [scenery.tag(outdoors, ("outdoors", 0.3, 0.05))], []
-    job = _at(page, "heater")
-    if job or _at(page, "first") or _at(page, "fan"):
-        ends, water_in = (("house", 0.62, 0.83), ("house", 0.62, 0.64)), JOB if job else state.production
-        marks.append(scenery.arrow("vapor pressure", *ends, water_in / _WIDEST))
-        text = message("stage-tap", job=job, water=a_day(page, water_in))
-        if not (job and page.narrow and page.stage.shown):  # on a phone there is no room for it beside what is so
-            tags.append(scenery.tag(text, ("house", 0.62, 0.84), "vapor pressure", "over", minor=True))
-    if _at(page, "first"):
-        level = page.stage.first[0].humidity
-        marks.append(scenery.line("before", ("house", 0.0, level), ("house", 1.0, level)))
-        if state is not page.stage.states[0]:
-            text = message("stage-before", humidity=percent(page, level))
-            tags.append(scenery.tag(text, ("house", 0.12, level), "relative humidity", "over", minor=True))
-    return {"marks": marks, "tags": tags}
+    return {"tags": [scenery.tag(outdoors, ("outdoors", 0.3, 0.05))]}
+
+
+def tap(page: Page, flow: float, job: bool = False) -> dict[str, Any]:
+    """The water that people give off, or the work on a job site."""
+    arrow = scenery.arrow("vapor pressure", ("house", 0.62, 0.83), ("house", 0.62, 0.64), flow / _WIDEST)
+    if job and page.narrow and page.stage.shown:  # on a phone there is no room for the words beside what is so
+        return {"marks": [arrow]}
+    text = message("stage-tap", job=job, water=a_day(page, flow))
+    return {
+        "marks": [arrow],
+        "tags": [scenery.tag(text, ("house", 0.62, 0.84), "vapor pressure", "over", minor=True)],
+    }
+
+
+def given_lived_in(page: Page, state: Any) -> dict[str, Any]:
+    """The air outdoors, and what people give off."""
+    return scenery.together([given(page, state), tap(page, state.production)])
+
+
+def given_first(page: Page, state: Any) -> dict[str, Any]:
+    """The same, and the level as it is with little fresh air."""
+    level = page.stage.first[0].humidity
+    line = {"marks": [scenery.line("before", ("house", 0.0, level), ("house", 1.0, level))]}
+    tags = []
+    if state is not page.stage.states[0]:
+        text = message("stage-before", humidity=percent(page, level))
+        tags.append(scenery.tag(text, ("house", 0.12, level), "relative humidity", "over", minor=True))
+    return scenery.together([given_lived_in(page, state), line, {"tags": tags}])
+
+
+def given_on_the_job(page: Page, state: Any) -> dict[str, Any]:
+    """The air outdoors, and the water of the work."""
+    return scenery.together([given(page, state), tap(page, JOB, job=True)])
 
 
 def shows(page: Page, state: Any) -> dict[str, Any]:
@@ -163,8 +177,6 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
     ]
     if not twin:
         parts.append(house.named(found, page.unit_system))
-    if _at(page, "fan") and found.fan < house.LEAST:
-        parts.append({"tags": [scenery.tag(message("stage-fan-off"), house.AT_FAN, "air flow", "under")]})
     return scenery.together(parts)
 
 
@@ -221,6 +233,7 @@ FIRST = Beat(
         ),
     ),
     facts=first_facts,
+    given=given_first,
     beliefs=("winter-fog-is-wet-air",),
 )
 
@@ -228,14 +241,9 @@ FIRST = Beat(
 # --- breathe: a drafty house is sealed, without a fan and with one ---------------------------
 
 
-def breathe_right(number: int) -> Callable[[States], str]:
+def breathe_right(state: Any) -> str:
     """Whether the roof of a sealed house takes in more than that of the drafty one."""
-
-    def right(states: States) -> str:
-        state = states[number]
-        return "more" if roof_of(state) > drafty(state)[1] else "less"
-
-    return right
+    return "more" if roof_of(state) > drafty(state)[1] else "less"
 
 
 def breathe_facts(page: Page, states: States) -> dict[str, Any]:
@@ -251,7 +259,7 @@ def breathe_facts(page: Page, states: States) -> dict[str, Any]:
         "with_fan": percent(page, fan.humidity),
         "edge": percent(page, fan.edge),
         "fan": house.told(FAN, page.unit_system),
-        "volume": kept_together(page.show(house.VOLUME, "volume")),
+        "volume": page.show(house.VOLUME, "volume"),
         "sealed_ach": units.number(SEALED_ACH),
         "drafty_ach": units.number(DRAFTY_ACH),
         "days": amounts.WINTER,
@@ -278,7 +286,7 @@ def _breathe_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("more", ("house", 0.3, 1.06), number, belief, "out"),
         Spot("less", ("house", 0.7, 1.06), number, glyph="in"),
     )
-    return Bet(name, spots, breathe_right(number))
+    return Bet(name, spots, of_scene(number, breathe_right))
 
 
 BREATHE = Beat(
@@ -303,14 +311,21 @@ def fan_facts(page: Page, states: States) -> dict[str, Any]:
         "cold": degrees(page, state.outdoor.temperature),
         "fresh": house.told(state.fresh_air, page.unit_system),
         "fan": house.told(found.fan, page.unit_system),
-        "before": percent(page, page.stage.first[0].humidity if page.stage.first else state.humidity),
+        "before": percent(page, page.stage.first[0].humidity),
         "humidity": percent(page, state.humidity),
         "edge": percent(page, state.edge),
         "over": found.neutral > house.HEIGHT,
         "neutral": house.high(found.neutral, page.unit_system),
-        "was": house.high(house_air(page.stage.first[0] if page.stage.first else state).neutral, page.unit_system),
+        "was": house.high(house_air(page.stage.first[0]).neutral, page.unit_system),
         "ridge": house.high(house.HEIGHT, page.unit_system),
     }
+
+
+def fan_off(page: Page, state: Any) -> dict[str, Any]:
+    """That the fan is off, where it is."""
+    if house_air(state).fan >= house.LEAST:
+        return {}
+    return {"tags": [scenery.tag(message("stage-fan-off"), house.AT_FAN, "air flow", "under")]}
 
 
 FAN_BEAT = Beat(
@@ -320,6 +335,8 @@ FAN_BEAT = Beat(
     aim=lambda page, states: states[0].humidity < states[0].edge,
     stays=False,
     facts=fan_facts,
+    given=given_lived_in,
+    marks=fan_off,
 )
 
 
@@ -329,15 +346,11 @@ FAN_BEAT = Beat(
 LOW, HIGH = 0.4, 0.6
 
 
-def heater_right(number: int) -> Callable[[States], str]:
+def heater_right(state: Any) -> str:
     """Where the humidity of a job site ends."""
-
-    def right(states: States) -> str:
-        humidity = states[number].humidity
-        assert not LOW <= humidity <= HIGH
-        return "low" if humidity < LOW else "high"
-
-    return right
+    humidity = state.humidity
+    assert not LOW <= humidity <= HIGH
+    return "low" if humidity < LOW else "high"
 
 
 def heater_facts(page: Page, states: States) -> dict[str, Any]:
@@ -377,7 +390,7 @@ def _heater_bet(name: str, number: int, belief: str = "") -> Bet:
         Spot("low", ("house", 0.3, 0.2), number, belief, "in"),
         Spot("high", ("house", 0.3, 0.72), number, glyph="out"),
     )
-    return Bet(name, spots, heater_right(number))
+    return Bet(name, spots, of_scene(number, heater_right))
 
 
 _JOB = {"T_out": to_si(30.0, "degF"), "RH_out": 0.8, "Fresh_air": to_si(45.0, "cfm")}
@@ -390,6 +403,7 @@ HEATER = Beat(
     beliefs=("propane-heater-dries",),
     marks=dew_point,
     draw=draw_job,
+    given=given_on_the_job,
 )
 
 PLAY = Play((FIRST, BREATHE, FAN_BEAT, HEATER), message, draw, signature, given, shows, scale)

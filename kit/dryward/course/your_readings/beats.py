@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import Any
@@ -12,12 +11,11 @@ import numpy as np
 from dryward import language, units
 from dryward.building import material
 from dryward.course.your_readings import stage_scene
-from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States
+from dryward.panels.stage import LESSON, Beat, Bet, Page, Play, Spot, States, of_scene
 from dryward.physics import mold
 from dryward.pictures import scenery, vault
 from dryward.pictures.scenery import Place, Scene
 from dryward.units import to_si
-from dryward.units.table import kept_together
 from dryward.verdict.findings import criterion
 from dryward.verdict.judgment import moisture
 from dryward.weather import loggers
@@ -158,7 +156,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     """What stands on the loggers, or on the dial."""
     system = page.unit_system
     if isinstance(state, Pins):
-        warmth = vault.told(state.temperature, 0.5, system)[0]
+        warmth = page.show(state.temperature, "temperature", 0)
         return {
             "tags": [
                 scenery.tag(_percent(state.dial), ("meter", 0.5, 0.5)),
@@ -259,7 +257,7 @@ def _four_weeks(page: Page, state: House) -> dict[str, Any]:
     tags = [scenery.tag(message("paper-all"), ("lower", 0.5, 1.0), side="over")]
     for name, look, s in (("room", "room air", 0.32), ("both", "cavity air", 0.6)):
         y = float(values[look][int(s * (len(values[look]) - 1))]) / _VAPOR[1]
-        mean = kept_together(units.show(float(lines[look].vapor_pressure.mean()), "pressure", page.unit_system))
+        mean = page.show(float(lines[look].vapor_pressure.mean()), "pressure")
         side = "over" if name == "room" else "under"
         tags.append(
             scenery.tag(message(f"trace-of-{name}", mean=mean), ("lower", s, y - (side == "under") * 0.04), look, side)
@@ -325,13 +323,9 @@ FIRST = Beat(
 # --- ninety: the same reading in January and in April ------------------------------------------
 
 
-def mold_right(number: int) -> Callable[[States], str]:
+def mold_right(state: Any) -> str:
     """Whether mold can start in one of the scenes."""
-
-    def right(states: States) -> str:
-        return "no" if states[number].weeks is None else "yes"
-
-    return right
+    return "no" if state.weeks is None else "yes"
 
 
 def ninety_facts(page: Page, states: States) -> dict[str, Any]:
@@ -344,9 +338,9 @@ def ninety_facts(page: Page, states: States) -> dict[str, Any]:
         "wood": _percent(january.wood),
         "other": _percent(april.wood),
         "weeks": units.number(april.weeks, 0),
-        "cold": vault.told(january.temperature, NINETY, page.unit_system)[0],
-        "mild": vault.told(april.temperature, NINETY, page.unit_system)[0],
-        "freezing": vault.told(0.0, NINETY, page.unit_system)[0],
+        "cold": page.show(january.temperature, "temperature", 0),
+        "mild": page.show(april.temperature, "temperature", 0),
+        "freezing": page.show(0.0, "temperature", 0),
     }
 
 
@@ -355,7 +349,7 @@ def _mold_bet(name: str, number: int) -> Bet:
         Spot("yes", ("slope", 0.25, 0.35), number, "logger-90-means-wet"),
         Spot("no", ("slope", 0.75, 0.35), number),
     )
-    return Bet(name, spots, mold_right(number))
+    return Bet(name, spots, of_scene(number, mold_right))
 
 
 APRIL = Beat(
@@ -371,18 +365,14 @@ APRIL = Beat(
 # --- vents: two roofs whose wood rises alike -----------------------------------------------------
 
 
-def need_right(number: int) -> Callable[[States], str]:
+def need_right(state: Any) -> str:
     """What the roof of one scene needs, by what its readings point to."""
-
-    def right(states: States) -> str:
-        return {"blocked vents": "vents", "air leak": "seal"}[states[number].cause]
-
-    return right
+    return {"blocked vents": "vents", "air leak": "seal"}[state.cause]
 
 
 def vents_facts(page: Page, states: States) -> dict[str, Any]:
     """How often the roof jumped with the showers, and how far the wood went."""
-    facts: dict[str, Any] = {"jump": kept_together(units.show(SHOWN, "pressure", page.unit_system))}
+    facts: dict[str, Any] = {"jump": page.show(SHOWN, "pressure")}
     for name, state in zip(("left", "right"), states, strict=True):
         count, jumps = state.showers
         start, end = state.ends
@@ -400,7 +390,7 @@ def _need_bet(name: str, number: int) -> Bet:
         Spot("vents", ("slope", 0.08, 0.72), number, "wet-roof-needs-vents"),
         Spot("seal", ("slope", 0.8, 0.0), number),
     )
-    return Bet(name, spots, need_right(number))
+    return Bet(name, spots, of_scene(number, need_right))
 
 
 VENTS = Beat(
@@ -416,13 +406,9 @@ VENTS = Beat(
 # --- meter: one reading in warm and in cold wood -------------------------------------------------
 
 
-def meter_right(number: int) -> Callable[[States], str]:
+def meter_right(state: Any) -> str:
     """What the wood holds: what the dial says, or more."""
-
-    def right(states: States) -> str:
-        return "same" if round(states[number].true) == round(states[number].dial) else "more"
-
-    return right
+    return "same" if round(state.true) == round(state.dial) else "more"
 
 
 def meter_facts(page: Page, states: States) -> dict[str, Any]:
@@ -433,8 +419,8 @@ def meter_facts(page: Page, states: States) -> dict[str, Any]:
         "warm": _percent(warm.true),
         "cold": _percent(cold.true),
         "points": units.number(round(cold.true) - round(cold.dial), 0),
-        "temperature": vault.told(cold.temperature, 0.5, page.unit_system)[0],
-        "room": vault.told(warm.temperature, 0.5, page.unit_system)[0],
+        "temperature": page.show(cold.temperature, "temperature", 0),
+        "room": page.show(warm.temperature, "temperature", 0),
     }
 
 
@@ -443,7 +429,7 @@ def _meter_bet(name: str, number: int) -> Bet:
         Spot("same", ("wood", 0.3, 0.82), number, "meter-reads-true"),
         Spot("more", ("wood", 0.72, 0.82), number),
     )
-    return Bet(name, spots, meter_right(number))
+    return Bet(name, spots, of_scene(number, meter_right))
 
 
 METER = Beat(

@@ -14,7 +14,7 @@ highest-relative-humidity = Highest humidity inside
 humidity-note = { $inner } / { $outer }
 gain = Water gained
 # $said is what the month would do: a piece of a sentence.
-month-for-ever = By vapor alone, if this month never ends, { $said }. House air, storage and sun are not counted here: they come with the checks below.
+month-for-ever = By vapor alone, if this month never ends, { $said }. House air, storage and sun are not counted here. They come with the checks below.
 layers = Layers
 file-new = { $file }: not saved yet.
 file-saved = { $file }: saved.

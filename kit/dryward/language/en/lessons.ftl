@@ -43,7 +43,7 @@ in-order = { $number }. [{ $title }]({ $file }), { $minutes ->
     [one] { $minutes } minute
    *[other] { $minutes } minutes
 }
-opens = The page of this lesson: choose your prediction, then move the sliders.
+opens = The page of this lesson: a few steps, each with a bet or a move, and then the full page with all sliders.
 number-heading = The number behind the picture
 next = Next
 # $next and $start are links.

@@ -7,6 +7,8 @@ state-and-sentence = { $state }. { $sentence }
 # Under the picture, in small type: what no control moves. $held is a list of the two below and of a lesson's own.
 given = Given: { $held }.
 given-air = { $temperature } and { $humidity }
+# Of a roof whose leaks are those of a house, while amounts of water are told on another one.
+given-area = { $area } of roof (amounts are for { $told })
 # $fill is a thickness, $drywall how open it is to vapor.
 given-roof = { $fill } of fiber, painted drywall { $drywall }, no air leak
 # $kind is the name of an error.
@@ -36,7 +38,7 @@ js-si-title = SI units
 js-projector = Projector
 js-projector-title = Large type
 js-instructor = Instructor
-js-instructor-title = Unlocked, with a show of hands; R reveals
+js-instructor-title = Unlocked, with a show of hands; R shows what is so, N and B go on and back
 js-prediction = Your prediction
 js-hand-fewer = One hand fewer: { $choice }
 js-hand-more = One hand more: { $choice }
@@ -63,6 +65,8 @@ js-asked = { $number }. { $question }
 js-titled = { $title }:{" "}
 js-still = Do you still say so?
 js-still-hint = This is often said on the job. Say for each whether you would.
+# Over the checks, as long as they are not all answered.
+js-still-waits = Once each is answered right, one thing more is asked here: whether you still say what is often said on the job.
 js-still-yes = I still say so
 js-still-no = Not any more
 js-still-back = Back to the picture
@@ -92,7 +96,7 @@ js-to-the-beats = Start over, step by step
 js-lay-bet = That is my bet
 js-your-bet = You bet: { $choice }
 js-show-it = Show it
-js-hands-up = Hands up, one letter after the other.
+js-hands-up = Hands up, one choice after the other.
 js-next-bet = To the next bet
 js-keys-bet = Keys: R shows what is so, N goes on, B goes back. N shows a bet first.
 js-keys-move = Keys: N goes on, B goes back. This step has no bet to show: R takes hold of its control, and the arrow keys move it.
@@ -111,7 +115,11 @@ js-film-two = { $month }. { $first }: { $one }. { $second }: { $two }.
 slider-t-out = Outdoor temperature
 slider-rh-out = Outdoor humidity
 slider-sky = Sky colder than the air by
-slider-wind = Wind: 3 calm, 8 breeze, 20 windy
+# In the unit of the slider.
+slider-wind = { $system ->
+    [us] Wind: 0.53 calm, 1.41 breeze, 3.52 windy
+   *[si] Wind: 3 calm, 8 breeze, 20 windy
+}
 slider-t-in = Indoor temperature
 slider-rh-in = Indoor humidity
 slider-t = Temperature
@@ -142,7 +150,9 @@ choice-of = choice of { $what }
 
 every-option = { $state } with every one of them
 some-options = { $state } with { $options }
-option-after-option = { $first }; { $next }
+# An option may have commas of its own, so each stands in quotes.
+option-with-state = "{ $option }"
+option-after-option = { $first }, { $next }
 state-after-state = { $first }. { $next }
 not-known-yet = Not known yet: { $done } of { $count } worked out
 every-setting = { $state } at every setting
@@ -243,8 +253,8 @@ task-solved = Solved. { $why }
 gallery-head =
     # One picture for each lesson
 
-    Each drawing is what the page shows before a slider is moved. Use them to find a lesson, or for a slide.
-    Let the class predict first: the picture gives the start away.
+    Each drawing is what the full page of a lesson shows before a slider is moved. Use them to find a lesson, or for a slide.
+    Let the class go through the steps first: the picture gives them away.
 gallery-lesson =
     ## { $number }. { $title }
 

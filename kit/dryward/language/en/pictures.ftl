@@ -40,7 +40,7 @@ month-letter = { $number ->
 # Over the highest point of a year's curve.
 peak-in = { $moisture } in { $month }
 # Wood so wet that its moisture says little: more than its fibers can bind is water or frost in its pores.
-soaked = over { $top }, soaked
+over-the-gauge = over { $top }
 soaked-in = Soaked in { $month }: { $water } of water or frost in it, on { $area }
 # Beside the bars of a month: what lies in the roof, what the month brings to it and what it takes.
 month-held = held

@@ -12,7 +12,11 @@ sheet-prediction = The prediction
 sheet-right = Right is **{ $key }**. { $reveal }
 sheet-say = What they will say
 sheet-all-beliefs = All { $count } beliefs can come back here. Name the one you hear, and ask for a number.
-sheet-belief = "{ $claim }" { $seems } *Right is:* { $right } *Grant them:* { $grain }
+# $step is the step of this lesson in which the belief is bet on, 0 where none is.
+sheet-belief = { $step ->
+    [0] "{ $claim }" { $seems } *Right is:* { $right } *Grant them:* { $grain }
+   *[other] "{ $claim }" { $seems } *Right is:* { $right } *Grant them:* { $grain } *Bet on it:* step { $step }.
+}
 sheet-split = If the vote splits
 sheet-move-on = With nine of ten right, move on.
 sheet-props = Props
@@ -34,7 +38,7 @@ hours-and-minutes = { $hours } h { $minutes } min
 pathway-table = | from | minutes | what | lessons | of it on the screen |
 no-lesson = none
 short-of-time = Short of time
-short-of-time-cut = Cut the clear night first, then which face goes in, then inside the film. Never cut a prediction.
+short-of-time-cut = Cut the clear night first, then step 4 of the film that changes (which way round it goes), then inside the film. Never cut the bet that opens a lesson.
 skilled-people = Skilled people
 skilled-people-pretest = Give them the pre-test of { $count } items. It names the lessons they can skip.
 

@@ -80,6 +80,8 @@ sign-g-per-m3 = g/m³
 amount-g-per-m3 = { $number } g/m³
 sign-lb-per-ft3 = lb/ft³
 amount-lb-per-ft3 = { $number } lb/ft³
+sign-gr-per-ft3 = gr/ft³
+amount-gr-per-ft3 = { $number } gr/ft³
 # area density
 sign-kg-per-m2 = kg/m²
 amount-kg-per-m2 = { $number } kg/m²

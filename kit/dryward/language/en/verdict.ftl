@@ -69,6 +69,10 @@ if-month-lasted = { $number ->
 
 # $share is a number of percent: the mass of the water over that of the dry wood.
 moisture-content = { $share } moisture content
+# Wood above what a moisture content still tells of.
+soaked = over { $top }, soaked
+# $amount is water or frost in the pores of soaked wood.
+on-the-roof = { $amount } of water or frost in its pores, on { $area }
 # Of the mold index, which goes from 0 to 6.
 of-six = { $number } of 6
 # An amount with the month it is reached in, as "in January" or "if January lasted".
@@ -89,6 +93,8 @@ between = between { $inner } and { $outer }
 nothing-gathers = nothing gathers anywhere
 found-wood-moisture = { $how ->
     [soaked] the { $layer } is soaked: it holds all it can, { $amount }
+    [pores] the { $layer } is soaked: it holds { $amount }
+    [pores-when] the { $layer } is soaked, most { $when }: it holds { $amount }
     [settles] the { $layer } would settle at { $amount }
     [settles-when] the { $layer } would settle at { $amount } { $when }
     [months] the { $layer } reaches { $amount }

@@ -11,10 +11,11 @@ function replyPlace(page, key, text, kind = "") {
   return place;
 }
 
-function questionsPart(questions, page) {
+function questionsPart(questions, waits, page) {
   const part = make("section", { class: "dw-checks", "aria-label": say("checks") },
     make("div", { class: "dw-bar" }, make("h3", {}, say("checks")),
       button("new-questions", say("new-numbers"), () => page.send({ kind: "new_questions" }))));
+  if (waits) part.append(make("p", { class: "dw-hint" }, say("still-waits")));
   const row = make("div", { class: "dw-check-row" });
   questions.forEach((question, number) => {
     const marks = Object.fromEntries(question.wrong.map((index) => [index, say("not-right")]));

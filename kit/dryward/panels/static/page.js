@@ -204,7 +204,7 @@ function build(frame, page, kept) {
   const root = pageRoot(frame, page, "", later ? null : above, frame.controls.length || frame.pictures.length ? parts.work : parts.sentence,
     ...(later ? [carePart(frame), switchPart(frame, page), above] : []), parts.desk, folds,
     frame.unkept ? make("p", { class: "dw-unkept", role: "alert" }, frame.unkept) : null,
-    frame.questions.length ? questionsPart(frame.questions, page) : null, leavingPart(frame, page),
+    frame.questions.length ? questionsPart(frame.questions, frame.still_waits, page) : null, leavingPart(frame, page),
     frame.takeaway ? make("section", { class: "dw-takeaway" }, make("h3", {}, say("takeaway")), make("p", {}, frame.takeaway,
       carePart(frame))) : null,
     listPart(say("cautions"), frame.cautions, "dw-cautions"), parts.status);

@@ -12,9 +12,15 @@ function typedFigures(text) {
   return text.replace(".", () => texts["decimal-mark"]);
 }
 
-// No number is parted from its unit at the end of a line, nor an R-value from its R.
+// No number is parted from its unit at the end of a line, no unit within itself, nor an R-value from its R.
 function together(text) {
-  return text.replace(/(\d) (?=[^\s\d])/g, "$1\u00a0").replace(/(ft²|m²|fl) (day|oz)/g, "$1\u00a0$2").replace(/\bR-(?=\d)/g, "R\u2011");
+  const kept = text.replace(/(\d) (?=[^\s\d])/g, "$1\u00a0").replace(/\bR-(?=\d)/g, "R\u2011");
+  return texts["parted-signs"].split("\n").reduce((found, sign) => found.replaceAll(sign, sign.replaceAll(" ", "\u00a0")), kept);
+}
+
+// The same of every text in what the kit tells.
+function allTogether(told) {
+  return JSON.parse(JSON.stringify(told), (name, each) => (typeof each === "string" ? together(each) : each));
 }
 
 // An element with attributes and children; a string child is text, never markup.

@@ -9,11 +9,12 @@ function placed(still, [axes, s, d]) {
   return [ox + s * ax + d * cx, oy + s * ay + d * cy];
 }
 
-function svg(tag, attributes) {
-  const element = document.createElementNS(SVG, tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  return element;
+function set(shape, attributes) {
+  for (const [name, value] of Object.entries(attributes)) shape.setAttribute(name, value);
+  return shape;
 }
+
+const svg = (tag, attributes) => set(document.createElementNS(SVG, tag), attributes);
 
 const pairs = (points) => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
 
@@ -49,11 +50,15 @@ function arrowShape([[x0, y0], [x1, y1]], share) {
   return [at(0, half), at(long - head, half), at(long - head, wing), at(long, 0), at(long - head, -wing), at(long - head, -half), at(0, -half)];
 }
 
-// Vapor that stands between two corners: so many dots, scattered evenly, the same each time (the R2 sequence).
+// A place in the unit square: those of 0, 1, 2 ... fill it evenly, the same each time (as `scenery.scattered`).
+const scattered = (k) => [(0.5 + k * 0.754878) % 1, (0.5 + k * 0.56984) % 1];
+
+// Vapor that stands between two corners: so many dots.
 function standing([[x0, y0], [x1, y1]], count) {
-  return Array.from({ length: count }, (_, k) => svg("circle", {
-    class: "sc-vapor", r: 6, cx: x0 + ((0.5 + k * 0.754878) % 1) * (x1 - x0), cy: y0 + ((0.5 + k * 0.56984) % 1) * (y1 - y0),
-  }));
+  return Array.from({ length: count }, (_, k) => {
+    const [s, d] = scattered(k);
+    return svg("circle", { class: "sc-vapor", r: 6, cx: x0 + s * (x1 - x0), cy: y0 + d * (y1 - y0) });
+  });
 }
 
 function drawMark(still, mark) {
@@ -154,7 +159,7 @@ function free(taken, [wide, high], [x, y], [w, h]) {
 
 function sceneView(title, index, page) {
   const drawn = svg("svg", { class: "dw-drawn", "aria-hidden": "true" });
-  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", { class: "dw-marks" }), ground = svg("g", {});
+  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", {}), ground = svg("g", {});
   const back = svg("g", {}), front = svg("g", {});
   drawn.append(back, ground, ghost, marks, front);
   const film = filmScene(back, front);
@@ -309,15 +314,14 @@ function handsOf(bet, marks, page) {
       { "aria-label": say(`hand-${name === "less" ? "fewer" : "more"}`, { choice: choice.text }) });
     return make("span", { class: `dw-hand ${bet.right === k ? "dw-right" : ""}` },
       bet.open ? count(-1, "−", "less") : null, make("output", {}, String(bet.hands[k])), bet.open ? count(1, "+", "more") : null,
-      make("span", {}, together(bet.right === k ? say("marked-right", { choice: words }) : words),
-        bet.replies[k] ? make("span", { class: "dw-hand-reply" }, together(bet.replies[k])) : null));
+      make("span", {}, bet.right === k ? say("marked-right", { choice: words }) : words,
+        bet.replies[k] ? make("span", { class: "dw-hand-reply" }, bet.replies[k]) : null));
   }));
 }
 
 function betPart(bet, number, frame, scenes, page, restore, last) {
   const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
-  const letter = (k) => String.fromCharCode(65 + k);
-  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
+  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || String.fromCharCode(65 + k));
   const shownSpots = bet.open || bet.chosen !== null || bet.right !== null;
   // What is picked and not laid yet stays when the page is built anew: of this bet alone.
   let picked = bet.chosen ?? (bet.open && restore.picked?.bet === bet.name ? restore.picked.choice : null);
@@ -349,7 +353,7 @@ function betPart(bet, number, frame, scenes, page, restore, last) {
     });
   }
   if (bet.open) {
-    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => together(`${marks[k]}  ${choice.text}`)),
+    const group = choices(`bet-${number}`, bet.prompt, bet.choices.map((choice, k) => `${marks[k]}  ${choice.text}`),
       { chosen: picked, act: (k) => pick(k, false) });
     // Enter lays the bet that is picked.
     group.addEventListener("keydown", (event) => event.key === "Enter" && picked !== null && lay.click());
@@ -368,7 +372,7 @@ function betPart(bet, number, frame, scenes, page, restore, last) {
     if (!bet.counted) card.append(make("p", { class: "dw-laid" }, said));
     if (bet.right !== null && !bet.counted) {
       const good = bet.chosen === bet.right;
-      card.append(make("p", { class: `dw-reply ${good ? "dw-right" : ""}` }, make("strong", {}, say(good ? "right" : "not-right")), " ", together(bet.reply)));
+      card.append(make("p", { class: `dw-reply ${good ? "dw-right" : ""}` }, make("strong", {}, say(good ? "right" : "not-right")), " ", bet.reply));
     }
   }
   if (frame.instructor && bet.open) {
@@ -390,7 +394,7 @@ function speaker(words) {
     speech.onend = hush;
     listen.setAttribute("aria-pressed", "true");
     voice.speak(speech);
-  }, { "aria-pressed": "false", class: "dw-button dw-listen" });
+  }, { "aria-pressed": "false" });
   function hush() {
     voice.cancel();
     listen.setAttribute("aria-pressed", "false");
@@ -412,7 +416,7 @@ function speaker(words) {
 // --- the beat ---------------------------------------------------------------------------------
 
 function stagePart(frame, page, kept) {
-  const stage = frame.stage;
+  const stage = allTogether(frame.stage);
   const fresh = kept.beat !== stage.id;
   if (fresh) Object.assign(kept, { beat: stage.id, picked: null, year: "", film: { at: null, runs: false, seen: false } });
   const own = {
@@ -430,18 +434,20 @@ function stagePart(frame, page, kept) {
   const still = window.matchMedia("(prefers-reduced-motion: reduce)");
   const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
+  // A class sees the answer first: under all its replies it would be out of sight on a projector.
+  const outcome = make("div", { class: "dw-outcome" }, answer, also);
   const open = stage.bets.some((bet) => bet.open);
   const step = (number) => () => page.send({ kind: "beat", number });
   const last = stage.at + 1 === stage.count;
   const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open });
   const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
-    { class: "dw-button dw-hold", "aria-pressed": "false" });
+    { "aria-pressed": "false" });
   function showPause() {
     pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
   }
   showPause();
-  const task = make("p", { class: "dw-task" }, frame.instructor && open ? say("hands-up") : together(stage.ask));
-  const sayLine = make("p", { class: "dw-say" }, together(stage.say));
+  const task = make("p", { class: "dw-task" }, frame.instructor && open ? say("hands-up") : stage.ask);
+  const sayLine = make("p", { class: "dw-say" }, stage.say);
   const place = make("p", { class: "dw-beat" }, say("beat-of", { at: stage.at + 1, count: stage.count + 1 }));
   const words = () => [stage.say, stage.ask, ...bets.map((each) => each.textContent), answer.textContent].filter(Boolean).join(" ");
   const scale = make("p", { class: "dw-scale" });
@@ -452,7 +458,7 @@ function stagePart(frame, page, kept) {
   const care = mind ? make("p", { class: "dw-care" }, mind) : null;
   const card = make("div", { class: "dw-card" }, make("div", { class: "dw-lead" }, place, sayLine, care),
     ...(stage.ask ? [task] : []), control ? make("div", { class: "dw-board", role: "group", "aria-label": say("controls") }, control.element) : null,
-    film.element, ...bets, make("div", { class: "dw-outcome" }, answer, also),
+    film.element, ...(frame.instructor && !open ? [outcome, ...bets] : [...bets, outcome]),
     make("div", { class: "dw-walk" },
       stage.at > 0 ? button("back", say("beat-before"), step(stage.at - 1)) : null,
       stage.bets.length && !open ? button("again", say("again"), () => page.send({ kind: "predict", choice: null })) : null,
@@ -498,7 +504,7 @@ function stagePart(frame, page, kept) {
     },
     update(live, stills) {
       if (control) control.update(live);
-      const now = live.stage;
+      const now = allTogether(live.stage);
       setText(given, together(live.given));
       if (!now || now.id !== stage.id) return; // of another beat, whose words come next
       scenes.forEach((scene, k) => scene.update(stills[k], now.scenes[k]));
@@ -510,9 +516,9 @@ function stagePart(frame, page, kept) {
       pause.hidden = !moves;
       // What is counted or measured in the picture has its scale printed.
       const measured = now.scenes.some((each) => each.film || each.marks.some((mark) => mark.kind === "dots" || mark.kind === "ticks"));
-      setText(scale, moves || measured ? together(stage.scale) : "");
-      setText(answer, together(now.told));
-      setText(also, together(now.also));
+      setText(scale, moves || measured ? stage.scale : "");
+      setText(answer, now.told);
+      setText(also, now.also);
       element.classList.toggle("dw-done", now.done);
       // With motion turned off the dots stand where they would be after a while.
       if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
