@@ -121,10 +121,13 @@ class Prediction:
         """Key of the choice made."""
         return None if self.chosen is None else self.asked.choices[self.chosen].key
 
+    def number(self, key: str) -> int:
+        """Where the choice of a key stands in the list."""
+        return [choice.key for choice in self.asked.choices].index(key)
+
     def again(self, key: str | None) -> None:
         """Take the choice of an earlier visit, if it is still one."""
-        keys = [choice.key for choice in self.asked.choices]
-        self.chosen = keys.index(key) if key in keys else None
+        self.chosen = next((k for k, choice in enumerate(self.asked.choices) if choice.key == key), None)
 
     def choose(self, choice: int | None) -> None:
         """Bet, or with None take the bet back; the answer is hidden again."""
@@ -142,12 +145,11 @@ class Prediction:
 
     def frame(self, to_class: bool = False) -> dict[str, Any]:
         """What the browser needs to show it; which choice is right only while the answer shows."""
-        keys = [choice.key for choice in self.asked.choices]
         return {
             "prompt": self.asked.prompt,
             "choices": [choice.text for choice in self.asked.choices],
             "chosen": self.chosen,
-            "right": keys.index(self.asked.right) if self.reveal else None,
+            "right": self.number(self.asked.right) if self.reveal else None,
             "reply": self.reply(to_class) if self.reveal else "",
             "hands": list(self.hands),
         }

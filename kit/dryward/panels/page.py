@@ -121,7 +121,7 @@ from dryward.panels import protocol
 from dryward.panels.controls import PLACES, Choice, Control, Slider, SliderControl, standard
 from dryward.panels.learner import Leaving, Prediction, Questions, Settings, Tasks
 from dryward.panels.readouts import Readout, Strip
-from dryward.panels.stage import LESSON, Play, Stage
+from dryward.panels.stage import Play, Stage
 from dryward.teaching import lessons, words
 from dryward.teaching.words import Step
 from dryward.units import amounts
@@ -640,27 +640,19 @@ class Page:
         if self.play and choice is None:
             self._on_beat(0)
             return
-        self._predict(choice)
+        self.predict(choice)
         self.send_live()
         self.send_frame()
 
-    def _predict(self, choice: int | None) -> None:
+    def predict(self, choice: int | None) -> None:
+        """Bet on the lesson's prediction, and keep it; with None take the bet back."""
         self.prediction.choose(choice)
         key = self.prediction.key()
         if key is not None:
             self.settings.predicted(self.id, key)
 
     def _on_bet(self, choice: int) -> None:
-        if not self.stage.on or self.stage.open_bet is None:
-            raise protocol.Malformed
-        bet = self.stage.open_bet
-        key = self.stage.choose(choice)
-        if bet.name == LESSON:
-            keys = [each.key for each in self.prediction.asked.choices]
-            self._predict(keys.index(key))
-        else:
-            behind = {spot.key: spot.belief for spot in bet.spots}
-            self.settings.bet(self.id, f"{self.stage.beat.id}-{bet.name}", key, bet.right(self.stage.states), behind)
+        self.stage.choose(choice)
         self._turn()
 
     def _on_beat(self, number: int) -> None:
@@ -746,15 +738,14 @@ class Page:
     def send_live(self) -> None:
         """Send what a move changes."""
         # Before a bet nothing of the answer is to be found in what the browser holds.
-        covered, bet_open = self.covered, self.stage.on and not self.stage.shown
-        strip = not self.stage.on or self.stage.beat.strip
+        covered = self.covered
         shown = () if covered else self.layers
         live: protocol.Live = {
             "seen": self._heard,
             "values": {name: control.value for name, control in self.controls.items()},
             "errors": dict(self._errors),
             "retype": self._retype,
-            "strips": {} if self.locked or bet_open or not strip else self.strips_shown,
+            "strips": self.strips_shown if self.stage.strips and not self.locked else {},
             "drawn": self._drawn,
             "pictures": [moving for _, moving in shown],
             "alts": [] if covered else list(self.alts),

@@ -24,8 +24,10 @@ over them.  A bet has ``beat-<id>-<bet>-ask``, and
 
 The first bet of the first beat is the lesson's prediction, and its `own` case
 is the page as it starts; each of its choices has a `reply` in ``lesson.toml``.
-A beat has one scene or two; what is more than two is drawn in one, with
-`Beat.draw`.  A choice that is no place stands in the room.
+A beat has one scene or two; what is more than two is drawn in one.  Where its
+scenes are another thing than those of the play, it has its own `draw`, `given`,
+`shows` and `scale`.  What is right of one scene alone is ``of_scene(1, right)``.
+A choice that is no place stands in the room.
 
 Nothing of a state goes to the browser before all bets of a beat are made: the
 scenes are then empty but for what `Play.given` shows, the two airs say.  What
@@ -82,6 +84,9 @@ class Page(Protocol):
 
     def compute(self, at: SimpleNamespace) -> Any:
         """The state at the controls' values."""
+
+    def predict(self, choice: int) -> None:
+        """Bet on the lesson's prediction, and keep it."""
 
     def show(self, value: float, quantity: str, digits: int | None = None) -> str:
         """A number of SI with its unit, as this reader has it."""
@@ -270,6 +275,11 @@ class Stage:
         return self.open_bet is None
 
     @property
+    def strips(self) -> bool:
+        """Whether a control may have a strip along it: on a beat what is so is seen, and it tells of what is asked."""
+        return not self.on or (self.shown and self.beat.strip)
+
+    @property
     def open_bet(self) -> Bet | None:
         """The bet that is to be made next."""
         closed = self.gone.chosen.keys() | self.gone.counted
@@ -321,35 +331,38 @@ class Stage:
         self.at = len(self.beats)
         return True
 
-    def choose(self, choice: int) -> str:
-        """Make the open bet of the beat; gives its key."""
-        bet = self.open_bet
+    def choose(self, choice: int) -> None:
+        """Make the open bet of the beat, and keep it."""
+        bet = self.open_bet if self.on else None
         if bet is None:
             raise protocol.Malformed
-        spot = bet.spots[protocol.place(choice, bet.spots)]
-        self.gone.chosen[bet.name] = spot.key
+        key = bet.spots[protocol.place(choice, bet.spots)].key
+        self.gone.chosen[bet.name] = key
         self._keep()
-        return spot.key
+        if bet.name == LESSON:
+            self.page.predict(self.page.prediction.number(key))
+        else:
+            behind = {spot.key: spot.belief for spot in bet.spots}
+            name = f"{self.beat.id}-{bet.name}"
+            self.page.settings.bet(self.page.id, name, key, bet.right(self.states), behind)
 
     def raise_hand(self, choice: int, by: int) -> None:
         """One hand of a class more for a choice of the first bet that is not shown, or one less."""
         bet = self.open_bet
         if bet is None:
             raise protocol.Malformed
+        k = protocol.place(choice, bet.spots)
         if bet.name == LESSON:
-            keys = [each.key for each in self.page.prediction.asked.choices]
-            self.page.prediction.raise_hand(keys.index(bet.spots[protocol.place(choice, bet.spots)].key), by)
+            self.page.prediction.raise_hand(self.page.prediction.number(bet.spots[k].key), by)
             return
         hands = self.gone.hands.setdefault(bet.name, [0] * len(bet.spots))
-        k = protocol.place(choice, bet.spots)
         hands[k] = max(0, hands[k] + (1 if by > 0 else -1))
 
     def _hands(self, bet: Bet) -> list[int]:
         """The hands for each choice, in the order of the spots."""
         if bet.name == LESSON:
             asked = self.page.prediction
-            counted = dict(zip([each.key for each in asked.asked.choices], asked.hands, strict=True))
-            return [counted[spot.key] for spot in bet.spots]
+            return [asked.hands[asked.number(spot.key)] for spot in bet.spots]
         return list(self.gone.hands.get(bet.name, [0] * len(bet.spots)))
 
     def again(self) -> None:
@@ -448,7 +461,7 @@ class Stage:
         if not self.on:
             return shared
         beat = self.beat
-        titles = ["first", "second"][: len(beat.cases)] if len(beat.cases) > 1 else []
+        titles = ("first", "second") if len(beat.cases) > 1 else ()
         return {
             **shared,
             "id": beat.id,

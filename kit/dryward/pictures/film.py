@@ -157,7 +157,7 @@ def draw(scene: Scene, assembly: Assembly, name: str) -> None:
     year = scene.box("year", left + 8, top + 6, right - 8, bottom - letters)
     gauge = scene.box("gauge", a * wide, b * high, c * wide, d * high)
     # From the gauge to the wood it measures.
-    depth = next((start + end) / 2 for layer, _, start, end in scenery.layers_through(assembly) if layer.name == name)
+    depth = sum(scenery.across(assembly, name)) / 2
     spot, above = slope.at(0.93, depth), gauge.at(0.5, 1.0)
     scene.line([above, spot], "lens-line")
     scene.circle(spot, 9, "lens-spot")
@@ -204,8 +204,7 @@ def _reading(moisture: float, system: str) -> str:
 
 def soaked(layer: Layer, moisture: float, system: str) -> str:
     """The water that the fibers of a wood layer do not bind, on the roof that amounts are told on, in words."""
-    held = unbound(moisture, layer.material.density, layer.drawn_thickness)
-    return amounts.water(amounts.of_a_roof(held, system), system)
+    return amounts.whole_roof(unbound(moisture, layer.material.density, layer.drawn_thickness), system)
 
 
 def side_of(along: float) -> str:
@@ -259,7 +258,7 @@ def frames(film: Film, system: str, assembly: Assembly, name: str, texts: Any) -
     moisture, free = (np.roll(each, -_FIRST_DAY) for each in (film.moisture, film.free))
     whole = range(int(moisture.min()), int(moisture.max()) + 2)
     layers = scenery.layers_through(assembly)
-    deep = next(start for layer, _, start, _ in layers if layer.name == name)
+    deep, _ = scenery.across(assembly, name)
     vents = [(start + end) / 2 for layer, kind, start, end in layers if kind == "vent"]
     return {
         "top": TOP,

@@ -93,6 +93,11 @@ def jar(scene: Scene, name: str, box: Box) -> None:
     scene.box(name, left + 2, top + 2 * rim, right - 2, bottom - 2)
 
 
+def graduations(full: float, step: float) -> list[float]:
+    """The marks of a jar, a step apart and up to its brim, as shares of its height."""
+    return [step * k / full for k in range(1, int(full / step + 0.01) + 1)]
+
+
 def level(name: str, share: float) -> dict[str, Any]:
     """Water in a jar, to a share of its height."""
     high = min(1.0, share)

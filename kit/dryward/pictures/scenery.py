@@ -14,6 +14,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from itertools import accumulate
 from typing import Any
 
 from dryward.building import AirSpace, Assembly, FixedMembrane, LaminateMembrane, Layer, Material, VariableMembrane
@@ -258,6 +259,19 @@ def layers_through(assembly: Assembly) -> list[tuple[Layer, str, float, float]]:
     return found
 
 
+def across(assembly: Assembly, name: str) -> tuple[float, float]:
+    """Where a layer begins and ends on the way through, 0 to 1, as it is drawn to scale."""
+    return next((start, end) for layer, _, start, end in layers_through(assembly) if layer.name == name)
+
+
+def bands(scene: Scene, axes: Axes, along: tuple[float, float], ends: Iterable[tuple[str, float]]) -> None:
+    """Strips across axes, one after the other: what each is drawn as, and where it ends."""
+    start = 0.0
+    for kind, end in ends:
+        scene.filled(axes.corners(along, (start, end)), "room" if kind == "room" else f"layer-{kind}", kind)
+        start = end
+
+
 #: From here on a sheet is drawn with gaps [kg/(s m2 Pa)]: beyond class III of the codes it holds back hardly any vapor.
 OPEN_SHEET = to_si(10.0, "perm")
 
@@ -430,7 +444,7 @@ def through(assembly: Assembly, depth: float) -> float:
     return depth / sum(layer.drawn_thickness for layer in assembly.layers)
 
 
-def lens(scene: Scene, name: str, middle: Point, radius: float, of: Place, bands: Sequence[tuple[str, float]]) -> None:
+def lens(scene: Scene, name: str, middle: Point, radius: float, of: Place, shares: Sequence[tuple[str, float]]) -> None:
     """A round glass over a place, which shows thin layers large: kinds from the room outward with their shares of it.
 
     Its axes lie as those it looks at: across from the room's side (0) to the other (1).
@@ -451,11 +465,9 @@ def lens(scene: Scene, name: str, middle: Point, radius: float, of: Place, bands
         f'<clipPath id="@-{name}"><circle cx="{middle[0]:.1f}" cy="{middle[1]:.1f}" r="{radius:.1f}"/></clipPath>'
         f'<g clip-path="url(#@-{name})">'
     )
-    total, before = sum(share for _, share in bands), 0.0
-    for kind, share in bands:
-        after = before + share / total
-        scene.filled(axes.corners((0, 1), (before, after)), f"layer-{kind}", kind)
-        before = after
+    total = sum(share for _, share in shares)
+    ends = accumulate(share / total for _, share in shares)
+    bands(scene, axes, (0.0, 1.0), zip((kind for kind, _ in shares), ends, strict=True))
     scene.parts.append("</g>")
     scene.circle(middle, radius, "lens-rim")
 

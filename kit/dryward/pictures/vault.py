@@ -78,6 +78,11 @@ def small(scene: Scene, assembly: Assembly, season: str, box: tuple[float, float
 LENS_FACE = 1.3 / 2.65
 
 
+def signature(state: Any) -> Any:
+    """What of a roof on its day stands still: the layers, and the season."""
+    return state.roof.layers, season(state.outdoor.temperature)
+
+
 def airs(
     indoor: Air,
     outdoor: Air,

@@ -91,7 +91,7 @@ def _wood(scene: Scene, axes: Axes, along: tuple[float, float], across: tuple[fl
 
 def face_at(assembly: Assembly, layer: str) -> float:
     """Where the inner face of a layer lies, across."""
-    return next(a for each, _, a, _ in scenery.layers_through(assembly) if each.name == layer)
+    return scenery.across(assembly, layer)[0]
 
 
 def _hung(assembly: Assembly, face: str) -> list[float]:

@@ -87,6 +87,19 @@ def of_a_roof(mass_per_area: float, unit_system: str) -> float:
     return mass_per_area * ROOF[unit_system] / WATER_DENSITY
 
 
+def whole_roof(mass_per_area: float, unit_system: str, figures: int = 2) -> str:
+    """The same in words.
+
+    Examples
+    --------
+    By hand: 20 g/m2 on 92.9 m2 are 1.858 L, and a pint is 0.4732 L.
+
+    >>> whole_roof(0.02, "us"), whole_roof(0.02, "si")
+    ('3.9\\xa0pints', '2\\xa0L')
+    """
+    return water(of_a_roof(mass_per_area, unit_system), unit_system, figures)
+
+
 def a_day(flux: float, unit_system: str) -> float:
     """A flux of water or vapor [kg/(s m2)] as its volume in a day on that roof [m3], by its size."""
     return of_a_roof(abs(flux) * DAY, unit_system)

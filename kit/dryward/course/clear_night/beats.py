@@ -116,7 +116,7 @@ def night_shown(page: Page, state: Any) -> dict[str, Any]:
 
 def night_water(page: Page, mass: float) -> str:
     """Water of a night on each part of the roof [kg/m2] as that of the whole roof."""
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 def melted(page: Page, state: Any) -> str:

@@ -62,7 +62,7 @@ def water(points: float, state: Any) -> float:
 
 
 def _whole(mass: float, page: Page) -> str:
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 # --- first: in which month? ------------------------------------------------------------
@@ -185,7 +185,7 @@ def _over(state: Any) -> str:
 def deck(page: Page, state: Any) -> dict[str, Any]:
     """The deck's own peak, at the deck, and its year beside that of the sheathing."""
     found, run = state.run.assembly, state.run
-    depth = next((a + b) / 2 for layer, _, a, b in scenery.layers_through(found) if layer.name == DECK)
+    depth = sum(scenery.across(found, DECK)) / 2
     highest = peak(state, DECK)
     text = message(
         "deck-peaks",

@@ -24,10 +24,7 @@ def draw(scene: Scene, state: Any) -> None:
     wide, high = scene.size
     scenery.sky(scene, "winter")
     axes = scene.axes["cut"] = Axes((0.0, high), (wide, 0.0), (0.0, -0.86 * high))
-    before = 0.0
-    for kind, after in _BANDS:
-        scene.filled(axes.corners(_ALONG, (before, after)), "room" if kind == "room" else f"layer-{kind}", kind)
-        before = after
+    scenery.bands(scene, axes, _ALONG, _BANDS)
     scene.line([axes.at(0, _OUTER), axes.at(1, _OUTER)], "membrane-open")
     low, high_edge = 0.5 - 0.5 * state.gap, 0.5 + 0.5 * state.gap
     for start, end in ((0.0, low), (high_edge, 1.0)):

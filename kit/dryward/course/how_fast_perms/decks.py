@@ -36,7 +36,7 @@ def draw(scene: Scene, state: Any) -> None:
     """The vault in winter; in the lens fill, deck, the roll where there is one, and the vent space."""
     found = of(state)
     scenery.vault(scene, found.roof, "winter", person_at=_PERSON[scene.shape])
-    depth = next(a for layer, _, a, _ in scenery.layers_through(found.roof) if layer.name == DECK)
+    depth, _ = scenery.across(found.roof, DECK)
     bands = list(_BANDS) if SHELF[state.thing].panel else [*_BANDS, ("membrane", _ROLL)]
     bands.append(("vent", 1 - sum(share for _, share in bands)))
     middle, radius = _LENSES[scene.shape]

@@ -22,7 +22,7 @@ WOOL = to_si(5.5, "R")
 
 def signature(state: Any) -> Any:
     """What of a state stands still: the layers, the season, and how deep the cavity is."""
-    return state.roof.layers, vault.season(state.outdoor.temperature), layers_scene.film_at(state), state.filled
+    return *vault.signature(state), layers_scene.film_at(state), state.filled
 
 
 def told(page: Page, name: str, state: Any) -> dict[str, Any]:

@@ -47,7 +47,7 @@ def film_at(state: Any) -> tuple[float, float]:
 def draw(scene: Scene, state: Any) -> None:
     """The vault, and in the lens drywall, cavity with its cables, the outline of the film, and the fill."""
     scenery.vault(scene, state.roof, vault.season(state.outdoor.temperature), person_at=None, deepest=_DEEPEST)
-    depth = next(a for layer, _, a, _ in scenery.layers_through(state.roof) if layer.name == FILM)
+    depth, _ = scenery.across(state.roof, FILM)
     middle, radius = _LENSES[scene.shape]
     start, end = film_at(state)
     inner, outer = _DRYWALL

@@ -162,7 +162,7 @@ def spring_facts(page: Page, states: States) -> dict[str, Any]:
 
 def _leak(page: Page) -> str:
     system = page.unit_system
-    return amounts.water(amounts.of_a_roof(scene.LEAK, system), system, 3)
+    return amounts.whole_roof(scene.LEAK, system, 3)
 
 
 def _dries_bet(name: str, number: int, belief: str = "") -> Bet:

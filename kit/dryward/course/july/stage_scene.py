@@ -47,7 +47,7 @@ def cooled(state: Any) -> bool:
 
 def signature(state: Any) -> Any:
     """What of a state stands still."""
-    return state.roof.layers, vault.season(state.outdoor.temperature), cooled(state)
+    return *vault.signature(state), cooled(state)
 
 
 def inner_name(roof: building.Assembly) -> str:
@@ -170,7 +170,7 @@ def draw_wet_deck(scene: Scene, state: Any) -> None:
 def given_wet_deck(page: Page, state: Any, told: str) -> dict[str, Any]:
     """The two airs of spring, and the deck that is wet."""
     found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.5, 0.55), ("sky", 0.42, 0.08))
-    d = next(a for layer, _, a, _ in scenery.layers_through(leaked(state)) if layer.name == OUTER)
+    d, _ = scenery.across(leaked(state), OUTER)
     ends = (("slope", 0.03, d), ("slope", 0.97, d))
     lens = (("lens", 0.08, vault.LENS_FACE), ("lens", 0.92, vault.LENS_FACE))
     found["marks"] = [scenery.drops(*ends, 0.8), scenery.drops(*lens, 0.8)]
@@ -180,7 +180,7 @@ def given_wet_deck(page: Page, state: Any, told: str) -> dict[str, Any]:
 
 def shows_wet_deck(page: Page, state: Any) -> dict[str, Any]:
     """Vapor from the deck to both sides, and how many days that takes."""
-    d = next(a for layer, _, a, _ in scenery.layers_through(leaked(state)) if layer.name == OUTER)
+    d, _ = scenery.across(leaked(state), OUTER)
     flows, tags = [], []
     ways = (("in", state.spring.inward, -0.45), ("out", state.spring.outward, 1.3))
     for way, flux, end in ways:

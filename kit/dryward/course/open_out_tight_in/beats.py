@@ -28,11 +28,6 @@ LEAKED = to_si(500.0, "g/m2")
 _WIDEST = to_si(8.0, "g/m2/day")
 
 
-def signature(state: Any) -> Any:
-    """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, vault.season(state.outdoor.temperature)
-
-
 def draw(scene: Scene, state: Any) -> None:
     """One roof, with a lens on its outer face."""
     vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
@@ -234,7 +229,7 @@ def both_facts(page: Page, states: States) -> dict[str, Any]:
         "open": _perms(page, float(third[1])),
         "open-days": told_days(roof_of(tight, float(third[0]), float(third[1]))),
         # With a digit more: on the screen it is divided by what leaves in a day.
-        "leaked": amounts.water(amounts.of_a_roof(LEAKED, system), system, 3),
+        "leaked": amounts.whole_roof(LEAKED, system, 3),
         "mild": _degrees(page, SPRING[1]),
         "tight-a-day": vault.a_day(rate, system),
         "flux": page.show(rate, "vapor flux"),
@@ -338,7 +333,7 @@ PLAY = Play(
     (FIRST, FIVE, BOTH, HUMID),
     message,
     roof_map.draw,
-    signature,
+    vault.signature,
     roof_map.given,
     roof_map.shows,
     scale=lambda page: vault.scale(page.unit_system),

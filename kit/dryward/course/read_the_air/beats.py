@@ -56,11 +56,10 @@ def _twin(page: Page) -> bool:
 
 
 def _gauges(page: Page, letter: str, state: Air) -> list[dict[str, Any]]:
-    marks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
     return [
         instruments.column(f"{letter}-thermometer", state.temperature),
         instruments.needle(f"{letter}-dial", state.relative_humidity),
-        scenery.ticks(marks, f"{letter}-jar"),
+        scenery.ticks(instruments.graduations(JAR, MARK[page.unit_system]), f"{letter}-jar"),
     ]
 
 

@@ -27,11 +27,6 @@ NONE = to_si(0.1, "g/m2/day")
 # --- what is seen ------------------------------------------------------------------------
 
 
-def signature(state: FirstWater) -> Any:
-    """What of a state stands still."""
-    return state.roof.layers, vault.season(state.outdoor.temperature)
-
-
 def draw(scene: Scene, state: FirstWater) -> None:
     """The vault, with a glass on the deck."""
     vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
@@ -197,4 +192,4 @@ def place_facts(page: Page, states: States) -> dict[str, Any]:
 
 WHERE = Beat("place", unlocks="Place", facts=place_facts)
 
-PLAY = Play((FIRST, TRY, RUN, WHERE), message, draw, signature, given, shows, scale, may_leave=True)
+PLAY = Play((FIRST, TRY, RUN, WHERE), message, draw, vault.signature, given, shows, scale, may_leave=True)

@@ -15,11 +15,6 @@ from dryward.units import amounts
 message = language.beside(__file__)
 
 
-def signature(state: Any) -> Any:
-    """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, film_in_vault.season(state)
-
-
 # --- first: January and July ---------------------------------------------------------------
 
 
@@ -199,7 +194,7 @@ PLAY = Play(
     (FIRST, SITE, SEASON, SIDES),
     message,
     film_in_vault.draw,
-    signature,
+    vault.signature,
     film_in_vault.given,
     film_in_vault.shows,
     scale=lambda page: vault.scale(page.unit_system, film_in_vault.DOTS),

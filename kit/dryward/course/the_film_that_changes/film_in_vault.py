@@ -51,7 +51,7 @@ def season(state: Any) -> str:
 def draw(scene: Scene, state: Any) -> None:
     """The vault and the lens: the film as an outline, and an empty gauge at each face."""
     scenery.vault(scene, state.roof, season(state), person_at=_PERSON[scene.shape])
-    depth = next(a for layer, _, a, _ in scenery.layers_through(state.roof) if layer.name == FILM)
+    depth, _ = scenery.across(state.roof, FILM)
     (begins, ends), (middle, radius) = _FILM, _LENSES[scene.shape]
     bands = [("air", begins), ("film", ends - begins), ("fibrous", 1 - ends)]
     scenery.lens(scene, "lens", middle, radius, ("slope", 0.86, depth), bands)

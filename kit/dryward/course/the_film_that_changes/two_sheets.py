@@ -50,11 +50,7 @@ def draw(scene: Scene, state: Any) -> None:
     wide, high = scene.size
     scenery.sky(scene, season(state))
     axes = scene.axes["cut"] = scenery.Axes((0.0, high), (wide, 0.0), (0.0, -0.77 * high))
-    before = 0.0
-    for kind, after in _BANDS:
-        look = "room" if kind == "room" else f"layer-{kind}"
-        scene.filled(axes.corners((0.0, 1.0), (before, after)), look, kind)
-        before = after
+    scenery.bands(scene, axes, (0.0, 1.0), _BANDS)
     for side, along in HALVES.items():
         sensitive, backing = _sheets(side)
         scene.shape_of(axes.corners(along, sensitive), "gauge")

@@ -88,7 +88,7 @@ def given(page: Page, state: Any) -> dict[str, Any]:
     """Both airs, the hole, and the marks of the jars."""
     tags = airs(page, state)
     marks = stage_scene.hole(state.hole, stage_scene.filmed(state))
-    ticks = [MARK[page.unit_system] * k / JAR for k in range(1, int(JAR / MARK[page.unit_system] + 0.01) + 1)]
+    ticks = instruments.graduations(JAR, MARK[page.unit_system])
     marks += [scenery.ticks(ticks, name) for name in ("air-jar", "vapor-jar")]
     if state.hole > 2 * PINHOLE:
         text = message("stage-hole", area=square(page, state.hole))

@@ -51,7 +51,7 @@ def given_rafters(page: Page, state: Any) -> dict[str, Any]:
 
 
 def _whole(mass: float, page: Page) -> str:
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 def _percent(moisture: float, page: Page) -> str:
@@ -141,7 +141,7 @@ def draw_rafter(scene: Scene, state: Any) -> None:
     """The vault with a rafter in the cut, and the board."""
     assembly = state.months.assembly
     months.draw(scene, assembly, flows=False)
-    a, b = next((a, b) for layer, _, a, b in scenery.layers_through(assembly) if layer.name == "insulation")
+    a, b = scenery.across(assembly, "insulation")
     scene.filled(scene.axes["slope"].corners((0.012, 0.988), (a + 0.01, b - 0.01)), "layer-board", "board")
 
 

@@ -25,11 +25,6 @@ TOWN = demo_climate("very-cold")
 CAUTION = 20.0
 
 
-def signature(state: Any) -> Any:
-    """What of a state stands still: the layers, and the season."""
-    return state.roof.layers, vault.season(state.outdoor.temperature)
-
-
 def draw(scene: Scene, state: Any) -> None:
     """The vault, with a lens on the face at risk."""
     vault.draw(scene, state.roof, vault.season(state.outdoor.temperature), OUTER)
@@ -55,7 +50,7 @@ def shows(page: Page, state: Any) -> dict[str, Any]:
 
 def _whole(mass: float, page: Page) -> str:
     """Water of each part of a face [kg/m2] as that of the whole roof, in words."""
-    return amounts.water(amounts.of_a_roof(mass, page.unit_system), page.unit_system)
+    return amounts.whole_roof(mass, page.unit_system)
 
 
 def wood(state: Any) -> float:
@@ -251,7 +246,7 @@ PLAY = Play(
     (FIRST, LINE, DROPS, CHECK),
     message,
     draw,
-    signature,
+    vault.signature,
     given,
     shows,
     scale=lambda page: vault.scale(page.unit_system),

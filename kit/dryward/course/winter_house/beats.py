@@ -311,12 +311,12 @@ def fan_facts(page: Page, states: States) -> dict[str, Any]:
         "cold": degrees(page, state.outdoor.temperature),
         "fresh": house.told(state.fresh_air, page.unit_system),
         "fan": house.told(found.fan, page.unit_system),
-        "before": percent(page, page.stage.first[0].humidity if page.stage.first else state.humidity),
+        "before": percent(page, page.stage.first[0].humidity),
         "humidity": percent(page, state.humidity),
         "edge": percent(page, state.edge),
         "over": found.neutral > house.HEIGHT,
         "neutral": house.high(found.neutral, page.unit_system),
-        "was": house.high(house_air(page.stage.first[0] if page.stage.first else state).neutral, page.unit_system),
+        "was": house.high(house_air(page.stage.first[0]).neutral, page.unit_system),
         "ridge": house.high(house.HEIGHT, page.unit_system),
     }
 

@@ -58,41 +58,39 @@ function filmScene(back, front) {
     const [wide, high] = still.size;
     const { slope, year } = still.axes;
     const eave = slope[0] - 34, base = year[1] + year[5] - 10, radius = Math.min(44, 0.42 * eave), x = 0.46 * eave;
-    const one = (tag, attributes) => svg(tag, attributes);
     const leaves = [[0, -0.35, 0.72], [-0.5, 0.2, 0.62], [0.5, 0.2, 0.62], [0, 0.3, 0.7]].map(([dx, dy, r]) =>
-      ({ size: r * radius, shape: one("circle", { cx: x + dx * radius, cy: base - 2.2 * radius + dy * radius, class: "sc-leaf" }) }));
+      ({ size: r * radius, shape: svg("circle", { cx: x + dx * radius, cy: base - 2.2 * radius + dy * radius, class: "sc-leaf" }) }));
     const branch = `M${x} ${base}V${base - 2 * radius}M${x} ${base - 1.2 * radius}l${0.6 * radius} ${-0.9 * radius}M${x} ${base - 1.4 * radius}l${-0.55 * radius} ${-0.8 * radius}M${x} ${base - 2 * radius}l${0.25 * radius} ${-0.7 * radius}`;
-    const cloud = (left, top, size) => one("path", {
+    const cloud = (left, top, size) => svg("path", {
       class: "sc-cloud", d: `M${left * wide} ${top * high}h${88 * size}a${22 * size} ${22 * size} 0 0 0 ${-6 * size} ${-43 * size}a${32 * size} ${32 * size} 0 0 0 ${-60 * size} ${-3 * size}a${24 * size} ${24 * size} 0 0 0 ${-22 * size} ${46 * size}z`,
     });
     const size = wide / 1000 + 0.1;
     parts = {
-      sky: one("rect", { width: wide, height: high }),
-      stars: one("g", { class: "sc-stars" }),
-      moon: one("path", { class: "sc-moon", d: `M${0.055 * wide} ${0.1 * high}a34 34 0 1 0 26 58a28 28 0 1 1 -26 -58z` }),
-      glow: one("circle", { class: "sc-glow", r: 46 }), sun: one("circle", { class: "sc-sun", r: 25 }),
+      sky: svg("rect", { width: wide, height: high }),
+      stars: svg("g", { class: "sc-stars" }),
+      moon: svg("path", { class: "sc-moon", d: `M${0.055 * wide} ${0.1 * high}a34 34 0 1 0 26 58a28 28 0 1 1 -26 -58z` }),
+      glow: svg("circle", { class: "sc-glow", r: 46 }), sun: svg("circle", { class: "sc-sun", r: 25 }),
       clouds: [cloud(0.3, 0.13, size), cloud(0.04, 0.27, size), cloud(0.6, 0.14, size), cloud(0.17, 0.44, 0.9 * size)],
-      earth: one("path", { d: `M0 ${base - 8}q${eave / 2} ${-16} ${eave + 60} 6V${high}H0z`, class: "sc-earth-line" }),
-      trunk: one("path", { d: branch, class: "sc-trunk" }), leaves,
-      level: one("polygon", { class: "sc-mark sc-area sc-moisture-content" }),
-      curve: one("polyline", { class: "sc-mark sc-moisture-content" }), whole: one("polyline", { class: "sc-reel-whole" }),
-      lines: one("g", {}), mark: one("line", { class: "sc-reel" }), here: one("circle", { class: "sc-reel-here", r: 8 }), drops: one("g", {}),
+      earth: svg("path", { d: `M0 ${base - 8}q${eave / 2} ${-16} ${eave + 60} 6V${high}H0z`, class: "sc-earth-line" }),
+      trunk: svg("path", { d: branch, class: "sc-trunk" }), leaves,
+      level: svg("polygon", { class: "sc-mark sc-area sc-moisture-content" }),
+      curve: svg("polyline", { class: "sc-mark sc-moisture-content" }), whole: svg("polyline", { class: "sc-reel-whole" }),
+      lines: svg("g", {}), mark: svg("line", { class: "sc-reel" }), here: svg("circle", { class: "sc-reel-here", r: 8 }), drops: svg("g", {}),
     };
     for (let k = 0; k < 26; k += 1) {
-      parts.stars.append(one("circle", { cx: ((0.5 + k * 0.754878) % 1) * wide, cy: ((0.5 + k * 0.56984) % 1) * 0.5 * high, r: 1.4 + (k % 3) * 0.5 }));
+      const [s, d] = scattered(k);
+      parts.stars.append(svg("circle", { cx: s * wide, cy: 0.5 * d * high, r: 1.4 + (k % 3) * 0.5 }));
     }
     back.replaceChildren(parts.sky, parts.stars, parts.moon, parts.glow, parts.sun, ...parts.clouds, parts.earth, parts.trunk, ...leaves.map((each) => each.shape));
     front.replaceChildren(parts.level, parts.lines, parts.whole, parts.curve, parts.mark, parts.here, parts.drops);
     wet = "";
   }
 
-  const set = (shape, attributes) => Object.entries(attributes).forEach(([name, value]) => shape.setAttribute(name, value));
-
   function outside(now) {
     const [wide, high] = still.size;
     const light = held((now.sun + 0.14) / 0.3, 0, 1), dusk = Math.exp(-((now.sun / 0.13) ** 2)) * 0.6;
     const dimmed = (color) => colored(mixed(mixed(color, NIGHT, 0.55), color, light));
-    set(parts.sky, { fill: colored(mixed(mixed(NIGHT, mixed(mixed(CLEAR, GRAY, now.cloud), DUSK, dusk), light), NIGHT, 0)) });
+    set(parts.sky, { fill: colored(mixed(NIGHT, mixed(mixed(CLEAR, GRAY, now.cloud), DUSK, dusk), light)) });
     set(parts.stars, { opacity: ((1 - light) * (1 - 0.7 * now.cloud)).toFixed(2) });
     set(parts.moon, { opacity: ((1 - light) * (1 - 0.5 * now.cloud)).toFixed(2) });
     const cx = (0.18 + ((now.hour - 12) / 6) * 0.2) * wide, cy = (0.57 - 0.48 * now.sun) * high;

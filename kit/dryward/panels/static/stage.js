@@ -9,11 +9,12 @@ function placed(still, [axes, s, d]) {
   return [ox + s * ax + d * cx, oy + s * ay + d * cy];
 }
 
-function svg(tag, attributes) {
-  const element = document.createElementNS(SVG, tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  return element;
+function set(shape, attributes) {
+  for (const [name, value] of Object.entries(attributes)) shape.setAttribute(name, value);
+  return shape;
 }
+
+const svg = (tag, attributes) => set(document.createElementNS(SVG, tag), attributes);
 
 const pairs = (points) => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
 
@@ -49,11 +50,15 @@ function arrowShape([[x0, y0], [x1, y1]], share) {
   return [at(0, half), at(long - head, half), at(long - head, wing), at(long, 0), at(long - head, -wing), at(long - head, -half), at(0, -half)];
 }
 
-// Vapor that stands between two corners: so many dots, scattered evenly, the same each time (the R2 sequence).
+// A place in the unit square: those of 0, 1, 2 ... fill it evenly, the same each time (as `scenery.scattered`).
+const scattered = (k) => [(0.5 + k * 0.754878) % 1, (0.5 + k * 0.56984) % 1];
+
+// Vapor that stands between two corners: so many dots.
 function standing([[x0, y0], [x1, y1]], count) {
-  return Array.from({ length: count }, (_, k) => svg("circle", {
-    class: "sc-vapor", r: 6, cx: x0 + ((0.5 + k * 0.754878) % 1) * (x1 - x0), cy: y0 + ((0.5 + k * 0.56984) % 1) * (y1 - y0),
-  }));
+  return Array.from({ length: count }, (_, k) => {
+    const [s, d] = scattered(k);
+    return svg("circle", { class: "sc-vapor", r: 6, cx: x0 + s * (x1 - x0), cy: y0 + d * (y1 - y0) });
+  });
 }
 
 function drawMark(still, mark) {
@@ -154,7 +159,7 @@ function free(taken, [wide, high], [x, y], [w, h]) {
 
 function sceneView(title, index, page) {
   const drawn = svg("svg", { class: "dw-drawn", "aria-hidden": "true" });
-  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", { class: "dw-marks" }), ground = svg("g", {});
+  const ghost = svg("g", { class: "dw-ghost" }), marks = svg("g", {}), ground = svg("g", {});
   const back = svg("g", {}), front = svg("g", {});
   drawn.append(back, ground, ghost, marks, front);
   const film = filmScene(back, front);
@@ -316,8 +321,7 @@ function handsOf(bet, marks, page) {
 
 function betPart(bet, number, frame, scenes, page, restore, last) {
   const card = make("div", { class: `dw-bet ${bet.open ? "dw-open" : ""} ${bet.said ? "dw-said-above" : ""}` });
-  const letter = (k) => String.fromCharCode(65 + k);
-  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || letter(k));
+  const marks = bet.choices.map((choice, k) => GLYPHS[choice.glyph] || String.fromCharCode(65 + k));
   const shownSpots = bet.open || bet.chosen !== null || bet.right !== null;
   // What is picked and not laid yet stays when the page is built anew: of this bet alone.
   let picked = bet.chosen ?? (bet.open && restore.picked?.bet === bet.name ? restore.picked.choice : null);
@@ -390,7 +394,7 @@ function speaker(words) {
     speech.onend = hush;
     listen.setAttribute("aria-pressed", "true");
     voice.speak(speech);
-  }, { "aria-pressed": "false", class: "dw-button dw-listen" });
+  }, { "aria-pressed": "false" });
   function hush() {
     voice.cancel();
     listen.setAttribute("aria-pressed", "false");
@@ -427,8 +431,8 @@ function stagePart(frame, page, kept) {
   const standing = frame.controls.find((each) => each.name === stage.control);
   const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
-  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
-  const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
+  const reduced = window.matchMedia("(prefers-reduced-motion: reduce)");
+  const film = filmPart(scenes, stage.titles, kept, reduced, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   // A class sees the answer first: under all its replies it would be out of sight on a projector.
   const outcome = make("div", { class: "dw-outcome" }, answer, also);
@@ -437,7 +441,7 @@ function stagePart(frame, page, kept) {
   const last = stage.at + 1 === stage.count;
   const next = button("next", say(last ? "to-the-bench" : "next-beat"), step(stage.at + 1), { class: "dw-button dw-main dw-next", disabled: open });
   const pause = button("pause", say("hold-vapor"), () => { kept.held = !kept.held; showPause(); },
-    { class: "dw-button dw-hold", "aria-pressed": "false" });
+    { "aria-pressed": "false" });
   function showPause() {
     pause.setAttribute("aria-pressed", String(Boolean(kept.held)));
   }
@@ -473,7 +477,7 @@ function stagePart(frame, page, kept) {
     if (!element.isConnected) return;
     const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
     before = now;
-    const moves = !kept.held && !still.matches && !document.hidden;
+    const moves = !kept.held && !reduced.matches && !document.hidden;
     if (!document.hidden) film.step(seconds);
     for (const scene of scenes) {
       if (!moves || !(scene.flows.flows.length || scene.flows.dots.length)) continue; // nothing moves
@@ -517,7 +521,7 @@ function stagePart(frame, page, kept) {
       setText(also, now.also);
       element.classList.toggle("dw-done", now.done);
       // With motion turned off the dots stand where they would be after a while.
-      if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
+      if (reduced.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
     },
   };
 }
