@@ -44,9 +44,13 @@ def _encoded(part):
 
 
 class Bare:
-    """A window in which pages are shown one after the other."""
+    """A window in which pages are shown one after the other.
 
-    def __init__(self, browser, **looks):
+    `wider` [em] is put between the letters in a scene: 0.07 makes them an eighth wider, as other fonts are.
+    """
+
+    def __init__(self, browser, wider=0.0, **looks):
+        self.letters = f".dw-page .dw-tag {{ letter-spacing: {wider}em; }}" if wider else ""
         self.window = browser.new_page(**looks)
         self.errors = []
         self.window.on("pageerror", lambda error: self.errors.append(str(error)))
@@ -56,7 +60,7 @@ class Bare:
     def show(self, page, size=(1366, 768)):
         """Show a page in a window of a size."""
         self.window.set_viewport_size({"width": size[0], "height": size[1]})
-        self.window.set_content(_CHROME.format(site=_SITE.read_text("utf-8"), css=PageWidget._css))
+        self.window.set_content(_CHROME.format(site=_SITE.read_text("utf-8"), css=PageWidget._css + self.letters))
         # Only now: what the page before had still to say is heard before this one begins.
         self.page, self._sent = page, {}
         self.window.evaluate(_START, {"esm": PageWidget._esm, "traits": self._changes()})

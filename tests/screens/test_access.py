@@ -78,13 +78,18 @@ def test_a_lesson_in_every_state(bare, tmp_path, axe, id):
     for fold in window.locator(".dw-fold summary").all():
         fold.click()
     asked = questions.checks(id) if window.locator("[data-key=check-0-0]").count() else ()
+    announced = 0
     for number, question in enumerate(asked):
+        # That a last question comes is said over the checks, wherever it does come.
+        announced = window.locator(".dw-checks > .dw-hint").count()
         right = [choice.right for choice in question.choices].index(True)
         for choice in (right - 1 if right else right + 1, right)[number == 2 :]:  # two with a wrong try before
             window.click(f"[data-key=check-{number}-{choice}]")
     if asked:
         window.wait_for_selector(".dw-leaving")
-    if window.locator("[data-key^=still-]").count():
+    assert bool(announced) == bool(window.locator("[data-key^=still-]").count())
+    if announced:
+        assert not window.locator(".dw-checks:not(.dw-leaving) > .dw-hint").count()
         window.click("[data-key^=still-] >> nth=0")
     bare.settle()
     assert findings(window, axe) == [], "open"

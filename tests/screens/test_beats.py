@@ -307,8 +307,8 @@ def test_a_learner_bets_before_going_on_and_comes_back_to_the_free_page(tmp_path
 
 @pytest.fixture(scope="module")
 def bare(browser):
-    """A window for pages."""
-    found = Bare(browser)
+    """A window for pages, with the letters in its scenes as wide as other machines have them."""
+    found = Bare(browser, wider=0.07)
     yield found
     found.window.close()
 
@@ -332,6 +332,12 @@ def walked(bare, page, sizes, look):
         while page.stage.open_bet is not None:
             bare.window.locator(".dw-open input").first.focus()
             bare.press("Space", "Enter")
+        # Nobody is locked in, but the way on is loud only once it is done, and a year that runs was seen.
+        way_on = bare.window.locator("[data-key=next]")
+        assert way_on.is_enabled()
+        loud = way_on.evaluate("each => getComputedStyle(each).fontWeight") >= "600"
+        runs = bare.window.locator(".dw-rolling").count() > 0
+        assert loud == (page.widget.live["stage"]["done"] and not runs)
         if page.stage.beat.unlocks:
             slider = bare.window.locator(".dw-card :is(.dw-range, .dw-select)")
             for key in ("Home", "End"):
@@ -343,6 +349,30 @@ def walked(bare, page, sizes, look):
         bare.press("Enter")
     assert not page.stage.on
     assert bare.errors == []
+
+
+@pytest.mark.browser
+def test_on_a_low_phone_what_is_focused_or_said_stands_over_the_buttons(bare, tmp_path):
+    """They stay at the lower edge: a choice that has the focus is brought over them, and so is the end of an answer."""
+    page = first_visit("the-hole-and-the-ceiling", tmp_path)
+    bare.show(page, (390, 520))
+    top = """(each) => [each.getBoundingClientRect().bottom,
+        document.querySelector(".dw-walk").getBoundingClientRect().top]"""
+    for number in range(2):
+        while page.stage.open_bet is not None:
+            for choice in bare.window.locator(".dw-open input").all():
+                bare.window.evaluate("scrollTo(0, 0)")
+                choice.focus()
+                low, buttons = choice.evaluate(top)
+                assert low <= buttons + 1, (number, choice)
+            bare.press("Space", "Enter")
+        answer = bare.window.locator(".dw-outcome")
+        bare.window.evaluate("scrollTo(0, 0)")
+        answer.evaluate("each => each.scrollIntoView({ block: 'nearest' })")
+        low, buttons = answer.evaluate(top)
+        assert low <= buttons + 1, number
+        page.hear({"kind": "beat", "number": number + 1})
+        bare.show(page, (390, 520))
 
 
 def looker(bare, wrong):

@@ -24,8 +24,10 @@ over them.  A bet has ``beat-<id>-<bet>-ask``, and
 
 The first bet of the first beat is the lesson's prediction, and its `own` case
 is the page as it starts; each of its choices has a `reply` in ``lesson.toml``.
-A beat has one scene or two; what is more than two is drawn in one, with
-`Beat.draw`.  A choice that is no place stands in the room.
+A beat has one scene or two; what is more than two is drawn in one.  Where its
+scenes are another thing than those of the play, it has its own `draw`, `given`,
+`shows` and `scale`.  What is right of one scene alone is ``of_scene(1, right)``.
+A choice that is no place stands in the room.
 
 Nothing of a state goes to the browser before all bets of a beat are made: the
 scenes are then empty but for what `Play.given` shows, the two airs say.  What

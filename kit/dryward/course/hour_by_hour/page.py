@@ -227,7 +227,7 @@ class HourByHour(Page):
         run = state.run
         sheathing, deck, mold = run.wood(SHEATHING), run.wood(DECK), run.verdict.finding("mold-index")
         now, above = (float(np.interp(state.day, run.days, each)) for each in run.moisture.values())
-        off = amounts.water(amounts.of_a_roof(run.ran_off, self.unit_system), self.unit_system)
+        off = amounts.whole_roof(run.ran_off, self.unit_system)
         days, deck_days = ((each.lasted or 0.0) / 24.0 for each in (sheathing, deck))
         return [
             Readout(

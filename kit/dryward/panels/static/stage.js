@@ -431,8 +431,8 @@ function stagePart(frame, page, kept) {
   const standing = frame.controls.find((each) => each.name === stage.control);
   const spec = standing && stage.control_words ? { ...standing, label: stage.control_words } : standing;
   const control = spec ? (spec.kind === "choice" ? choiceControl(spec, page) : sliderControl(spec, page)) : null;
-  const still = window.matchMedia("(prefers-reduced-motion: reduce)");
-  const film = filmPart(scenes, stage.titles, kept, still, (runs) => element.classList.toggle("dw-rolling", runs));
+  const reduced = window.matchMedia("(prefers-reduced-motion: reduce)");
+  const film = filmPart(scenes, stage.titles, kept, reduced, (runs) => element.classList.toggle("dw-rolling", runs));
   const answer = make("p", { class: "dw-answer" }), also = make("p", { class: "dw-also" });
   // A class sees the answer first: under all its replies it would be out of sight on a projector.
   const outcome = make("div", { class: "dw-outcome" }, answer, also);
@@ -477,7 +477,7 @@ function stagePart(frame, page, kept) {
     if (!element.isConnected) return;
     const seconds = before === null ? 0 : Math.min(0.1, (now - before) / 1000);
     before = now;
-    const moves = !kept.held && !still.matches && !document.hidden;
+    const moves = !kept.held && !reduced.matches && !document.hidden;
     if (!document.hidden) film.step(seconds);
     for (const scene of scenes) {
       if (!moves || !(scene.flows.flows.length || scene.flows.dots.length)) continue; // nothing moves
@@ -521,7 +521,7 @@ function stagePart(frame, page, kept) {
       setText(also, now.also);
       element.classList.toggle("dw-done", now.done);
       // With motion turned off the dots stand where they would be after a while.
-      if (still.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
+      if (reduced.matches && moves) for (const scene of scenes) if (!scene.flows.dots.length) for (let k = 0; k < 60; k += 1) scene.flows.step(0.1);
     },
   };
 }
