@@ -13,6 +13,8 @@
       wrong.push(`out of sight: ${name(e)} ${[r.left, r.top, r.right, r.bottom].map(Math.round)}`);
     }
   }
+  const way = root.querySelector(".dw-walk"), told = root.querySelector(".dw-answer:not(:empty)");
+  if (way && told && seen(told) && box(told).bottom > box(way).top + 1) wrong.push(`out of sight under the way on by ${Math.round(box(told).bottom - box(way).top)} px: ${name(told)}`);
   const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
   while (walk.nextNode()) {
     const e = walk.currentNode.parentElement;

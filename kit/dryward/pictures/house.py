@@ -226,7 +226,7 @@ def neutral(found: HouseAir, across: bool = False, named: bool = True) -> dict[s
     height = found.neutral / HEIGHT
     if not -0.1 <= height <= 1.12:
         text = message("pictures.neutral-over" if height > 0 else "pictures.neutral-under")
-        return {"tags": [scenery.tag(text, ("house", -0.1, 1.1 if height > 0 else 0.0), "air flow", "left")]}
+        return {"tags": [scenery.tag(text, ("house", -0.1, 1.1 if height > 0 else -0.2), "air flow", "left")]}
     ends = [(-0.34, 1.34)] if across else [(-0.34, -0.07), (1.07, 1.34)]
     marks = [scenery.line("neutral", ("house", a, height), ("house", b, height)) for a, b in ends]
     tag = scenery.tag(message("pictures.neutral-level"), ("house", -0.2, height), "air flow", "over", minor=not named)

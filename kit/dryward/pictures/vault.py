@@ -20,6 +20,8 @@ DOTS = 30
 OUNCE = to_si(1.0, "fl oz") / amounts.a_day(1.0, "us")
 #: Water that gathers so fast is drawn as much [kg/(s m2)].
 _MUCH = to_si(5.0, "g/m2/day")
+#: A plane with less than this share of the wettest one's water is not drawn: drops there would tell too much.
+_TRACE = 0.05
 #: Snow lies below the first, and the sun burns above the second [degC].
 _COLD, _HOT = to_si(45.0, "degF"), to_si(80.0, "degF")
 #: Where the lens stands, and its radius, in each shape [px].
@@ -29,8 +31,8 @@ _LENSES = {
     "post": ((466.0, 634.0), 112.0),
     "strip": ((790.0, 368.0), 78.0),
 }
-#: Where someone stands in the room, as a share of the width.
-_PERSON = {"wide": 0.5, "tall": 0.42, "post": 0.4, "strip": 0.52}
+#: Where someone stands in the room, as a share of the width: between the words of its air and the lens.
+_PERSON = {"wide": 0.5, "tall": 0.54, "post": 0.52, "strip": 0.56}
 
 
 def season(temperature: float) -> str:
@@ -87,7 +89,7 @@ def airs(
     indoor: Air,
     outdoor: Air,
     system: str,
-    room_at: Place = ("room", 0.5, 0.55),
+    room_at: Place = ("room", 0.44, 0.55),
     outdoors_at: Place = ("sky", 0.3, 0.1),
 ) -> dict[str, Any]:
     """The two airs, in words at their places."""
@@ -132,6 +134,12 @@ def dew_line(profile: Profile, assembly: Assembly) -> dict[str, Any]:
     }
 
 
+def wet_planes(profile: Profile) -> list[WetPlane]:
+    """The wet planes that are drawn, from the room outward: those that tell of the water in all."""
+    most = max((plane.rate for plane in profile.wet_planes), default=0.0)
+    return [plane for plane in profile.wet_planes if plane.rate >= _TRACE * most]
+
+
 def water(
     profile: Profile, assembly: Assembly, system: str, lens: bool = True, in_all: bool = False, before: float = 0.0
 ) -> dict[str, Any]:
@@ -141,7 +149,7 @@ def water(
     """
     marks, tags = [], []
     worst = max(profile.wet_planes, key=lambda plane: plane.rate, default=None)
-    for plane in profile.wet_planes:
+    for plane in wet_planes(profile):
         d, amount = through(assembly, float(plane.depth)), much(plane)
         frost = bool(plane.temperature < 0)
         marks.append(scenery.drops(("slope", 0.03, d - before), ("slope", 0.97, d - before), amount, frost))
@@ -170,7 +178,8 @@ def much(plane: WetPlane) -> float:
 
 def vapor(profile: Profile, assembly: Assembly, number: int = DOTS) -> dict[str, Any]:
     """Vapor on its way, at the state's own fluxes: from face to face, ending where water gathers."""
-    stops = [through(assembly, float(plane.depth)) for plane in profile.wet_planes]
+    planes = wet_planes(profile)
+    stops = [through(assembly, float(plane.depth)) for plane in planes]
     ends = (-0.55, *stops, 1.3)
     flux = float(profile.vapor_flux_in)
     flows = []
@@ -180,7 +189,7 @@ def vapor(profile: Profile, assembly: Assembly, number: int = DOTS) -> dict[str,
         if rate >= 0.01:
             flows.append(scenery.flow(rate, *(places if flux > 0 else places[::-1]), spread=0.9))
         if k < len(stops):
-            flux -= float(profile.wet_planes[k].rate)
+            flux -= float(planes[k].rate)
     return {"flows": flows}
 
 

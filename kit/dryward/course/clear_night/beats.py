@@ -58,10 +58,10 @@ def given(page: Page, state: Any) -> dict[str, Any]:
         text = message("stage-air", temperature=of_air(page))
         return {
             "marks": [nights.column("air", OUTDOORS)],
-            "tags": [scenery.tag(text, ("air", 0.5, 0.0), "", "under")],
+            "tags": [scenery.tag(text, ("air", 0.5, 1.0), "", "over")],
         }
     room, cold = (degrees(page, each) for each in (HOUSE["indoor_temperature"], OUTDOORS))
-    places = {"room": (room, ("room", 0.2, 0.12)), "outdoors": (cold, ("sky", 0.3, 0.07))}
+    places = {"room": (room, ("room", 0.34, 0.12)), "outdoors": (cold, ("sky", 0.3, 0.07))}
     return {
         "tags": [
             scenery.tag(message(f"stage-{name}", temperature=text), place) for name, (text, place) in places.items()
@@ -97,7 +97,7 @@ def night_shown(page: Page, state: Any) -> dict[str, Any]:
     heat = to_the_sky(state)
     marks = [nights.column("metal", metal), *nights.heat_up(min(1.0, max(heat, 0.0) / _HOT))]
     tags = [
-        scenery.tag(words, ("metal", 0.5, 0.0), "", "under"),
+        scenery.tag(words, ("metal", 1.0, 1.0), "", "right"),
         scenery.tag(message("stage-heat", heat=page.show(heat, "heat flux")), ("upward", 0.68, 1.1), "", "over"),
     ]
     flows = []
@@ -206,6 +206,7 @@ def clouds_facts(page: Page, states: States) -> dict[str, Any]:
         "frost": night_water(page, page.stage.first[0].frost),
         "area": amounts.roof_area(page.unit_system),
         "sky": page.show(states[0].cooling, "temperature difference", 0),
+        "as-warm": round(states[0].cooling) <= 0,
         "margin": page.show(states[0].margin, "temperature difference"),
         "flux": page.show(page.stage.first[0].frost, "area density"),
     }

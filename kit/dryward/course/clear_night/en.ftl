@@ -154,7 +154,10 @@ beat-first-answer = The air is at { $air } both times. Under the clear sky the m
 beat-first-also = { $heat } go to the clear sky, { $less } to the clouds
 beat-clouds-say = The house is airtight and dry, and frost grows under the metal. Bring in clouds.
 beat-clouds-ask = Slide the sky nearer to the air until no frost forms.
-beat-clouds-answer = The clear night left { $frost } on { $area } of roof, all of it from outdoor air. Under a sky only { $sky } colder than the air none forms.
+beat-clouds-answer = The clear night left { $frost } on { $area } of roof, all of it from outdoor air. { $as-warm ->
+        [yes] Under a sky as warm as the air none forms.
+       *[no] Under a sky only { $sky } colder than the air none forms.
+    }
 beat-clouds-also = { $flux } before; frost starts { $margin } below the air
 beat-dam-say = The same gutter, the same vents, the same snow. Which eave grows a dam of ice?
 beat-dam-ask = Bet on both before you see either.

@@ -52,6 +52,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "amount": row.passes(state, page),
         "alone": vault.a_day(state.push * min(state.permeances), page.unit_system),
         "flux": page.show(state.flow, "vapor flux"),
+        "system": page.unit_system,
     }
 
 

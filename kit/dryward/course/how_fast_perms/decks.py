@@ -45,7 +45,7 @@ def draw(scene: Scene, state: Any) -> None:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs; of a panel what is stamped on it."""
-    found = vault.airs(ROOM, of(state).outdoor, page.unit_system, ("room", 0.2, 0.0), ("sky", 0.5, 0.06))
+    found = vault.airs(ROOM, of(state).outdoor, page.unit_system, ("room", 0.42, 0.12), ("sky", 0.5, 0.06))
     if SHELF[state.thing].panel:
         stamped = message("stamped", permeance=vault.perms(SHELF[state.thing].permeance, page.unit_system))
         found["tags"].append(scenery.tag(stamped, ("lens", 0.5, 0.57), "permeance"))

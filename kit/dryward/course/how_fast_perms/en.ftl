@@ -120,7 +120,10 @@ damp-perms = now: { $permeance }
 roll-perms = roll: { $permeance }
 no-frost = No frost; face at { $humidity } RH
 beat-first-say = Painted drywall, a film and an outer sheet lie in a row. What single sheet lets as much through?
-beat-first-ask = Point at its perms on the scale, or choose from the list.
+beat-first-ask = { $system ->
+        [us] Point at its perms on the scale, or choose from the list.
+       *[si] Point at its sd on the scale, or choose from the list.
+    }
 beat-first-answer = All three come to { $whole }, tighter than the tightest alone. So { $amount } get through; the film alone would let { $alone } by.
 beat-first-also = { $flux }
 beat-gap-say = A tenth of the film is missing. How much of the vapor does it still hold back?

@@ -89,8 +89,8 @@ beat-fill-say = How much R can stand inside this film, in this cold?
 beat-fill-ask = Slide the R inside up until frost gathers under the roof.
 beat-fill-control = R inside the film
 beat-fill-answer = { $wet ->
-        [yes] { $now-r } inside is { $share } of the R. The film is at { $now-at } and lets { $now-film } by: { $now-amount } of frost a day.
-       *[no] { $now-r } inside is { $share } of the R. The film is at { $now-at } and lets { $now-film } by. No frost, on this day.
+        [yes] { $now-r } inside is { $share } of the R. The film is at { $now-at } and opens to { $now-film }: { $now-amount } of frost a day.
+       *[no] { $now-r } inside is { $share } of the R. The film is at { $now-at } and has { $now-film }. No frost, on this day.
     }
 beat-fill-also = { $now-flux }
 

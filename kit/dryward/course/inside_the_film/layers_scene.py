@@ -73,7 +73,7 @@ def r_value(page: Page, resistance: float) -> str:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and how much R is on each side of the film."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.2, 0.0), ("sky", 0.5, 0.05))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.42, 0.12), ("sky", 0.5, 0.05))
     inside, outside = (r_value(page, each) for each in (state.inside, state.outside))
     text = message("r-on-both-sides", inside=inside, outside=outside)
     found["tags"].append(scenery.tag(text, ("sky", 0.5, 0.19)))

@@ -25,10 +25,10 @@ _BEYOND = 1.35
 _LENSES = {
     "wide": ((846.0, 486.0), 118.0),
     "tall": ((478.0, 486.0), 96.0),
-    "post": ((452.0, 620.0), 122.0),
+    "post": ((466.0, 634.0), 112.0),
     "strip": ((790.0, 362.0), 84.0),
 }
-_PERSON = {"wide": 0.5, "tall": 0.42, "post": 0.4, "strip": 0.56}
+_PERSON = {"wide": 0.5, "tall": 0.54, "post": 0.52, "strip": 0.56}
 #: The air conditioner: its upper left as shares of width and height, and how wide it is.
 _COOLER = {
     "wide": (0.17, 0.86, 0.11),
@@ -77,7 +77,7 @@ def draw(scene: Scene, state: Any) -> None:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and what the inner layer is."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.62, 0.5), ("sky", 0.42, 0.08))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.44, 0.5), ("sky", 0.42, 0.08))
     name = message("inner-layer", inner=state.inner, system=page.unit_system)
     found["tags"].append(scenery.tag(name, ("lens", 0.5, 0.0), "", "under", minor=True))
     return found
@@ -169,7 +169,7 @@ def draw_wet_deck(scene: Scene, state: Any) -> None:
 
 def given_wet_deck(page: Page, state: Any, told: str) -> dict[str, Any]:
     """The two airs of spring, and the deck that is wet."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.5, 0.55), ("sky", 0.42, 0.08))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.44, 0.55), ("sky", 0.42, 0.08))
     d, _ = scenery.across(leaked(state), OUTER)
     ends = (("slope", 0.03, d), ("slope", 0.97, d))
     lens = (("lens", 0.08, vault.LENS_FACE), ("lens", 0.92, vault.LENS_FACE))

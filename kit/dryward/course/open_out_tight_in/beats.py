@@ -54,7 +54,7 @@ def draw_seasons(scene: Scene, state: Any) -> None:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and the perms of both sides."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.4, 0.05))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.42, 0.15))
     found["tags"] += [
         scenery.tag(
             message("film-has", permeance=_perms(page, state.inner)), ("slope", 0.3, 0.06), "permeance", "under"
@@ -127,6 +127,7 @@ def first_facts(page: Page, states: States) -> dict[str, Any]:
         "most": amounts.on_a_roof(found["c"], page.unit_system),
         "other": vault.a_day(found["d"], page.unit_system),
         "flux": page.show(found["c"], "vapor flux"),
+        "system": page.unit_system,
     }
 
 

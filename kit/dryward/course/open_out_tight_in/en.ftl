@@ -111,12 +111,15 @@ outer-has = outer layer { $permeance }
 in-spring = Spring: { $mild }
 dries-in = { $days } days to dry
 takes = can take { $humidity } RH
-beat-first-say = Each letter is a roof on the map: perms inside, perms outside. Which one gains the most water?
+beat-first-say = { $system ->
+        [us] Each letter is a roof on the map: perms inside, perms outside. Which one gains the most water?
+       *[si] Each letter is a roof on the map: sd inside, sd outside. Which one gains the most water?
+    }
 beat-first-ask = Point at a roof on the map, or choose from the list.
 beat-first-answer = The tight outside with the more open inside gains the most: { $most }. Tight on both sides it is { $other } a day. Open outside: none.
 beat-first-also = { $flux }
 beat-five-say = This roof is five times as open outside as inside. Does the old rule hold in the cold?
-beat-five-ask = Slide the cold down until water gathers in it.
+beat-five-ask = Make it colder outdoors until water gathers in it.
 beat-five-control = Outdoors
 beat-five-answer = At { $cold } five to one is not enough: { $amount }. { $stops ->
         [yes] It would take { $needed } to one.

@@ -292,7 +292,7 @@ def can_in_the_room(page: Page, state: Any) -> dict[str, Any]:
         # All drops that fit from 20 K on.
         marks += instruments.sweat("can", 0.05 + (dew - CAN) / 20.0)
     can = message("stage-can", temperature=degrees(CAN, page.unit_system), sweats=sweats(state))
-    return {"marks": marks, "tags": [scenery.tag(can, ("can", 0.5, 1.0), "", "over")]}
+    return {"marks": marks, "tags": [scenery.tag(can, ("can", 0.5, 0.0), "", "under")]}
 
 
 HEAT = Beat(

@@ -184,7 +184,7 @@ def place_facts(page: Page, states: States) -> dict[str, Any]:
         "water": _whole(page, state),
         "some": state.water > NONE,
         "inward": first_water.push_in_july(place) > 0,
-        "cold": page.show(state.outdoor.temperature, "temperature"),
+        "cold": page.show(state.outdoor.temperature, "temperature", 0),
         "number": lesson.number,
         "title": lesson.title,
     }

@@ -64,7 +64,7 @@ def draw(scene: Scene, state: Any) -> None:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs; before the bet, what is asked."""
-    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.22, 0.0), ("sky", 0.52, 0.06))
+    found = vault.airs(state.indoor, state.outdoor, page.unit_system, ("room", 0.42, 0.12), ("sky", 0.52, 0.06))
     if not page.stage.shown:
         found["tags"] += _column(message("face-unknown"), message("film-unknown"), message("face-unknown"))
     return found

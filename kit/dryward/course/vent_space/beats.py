@@ -53,7 +53,7 @@ def height(page: Page, gap: float) -> str:
 
 def given(page: Page, state: Any) -> dict[str, Any]:
     """The two airs, and how high the vent space is."""
-    found = vault.airs(lesson.ROOM, state.outdoor, page.unit_system, ("room", 0.25, 0.15), ("sky", 0.3, 0.08))
+    found = vault.airs(lesson.ROOM, state.outdoor, page.unit_system, ("room", 0.45, 0.15), ("sky", 0.3, 0.08))
     gap = message("stage-gap", gap=height(page, state.gap))
     return {"tags": [*found["tags"], scenery.tag(gap, ("gap", 0.3, 0.5), minor=True)]}
 

@@ -375,7 +375,7 @@ def dew_point(page: Page, state: Any) -> dict[str, Any]:
     """The dew point indoors, in words, and at the burner the water of its flame."""
     most = air.saturation_vapor_pressure(ROOM_TEMPERATURE)
     dew = degrees(page, float(air.dew_point(min(state.humidity, 1.0) * most)))
-    tags = [scenery.tag(message("stage-dew-point", dew=dew), ("house", 0.5, 1.1), "dew point", "over")]
+    tags = [scenery.tag(message("stage-dew-point", dew=dew), ("house", 0.34, 0.1), "dew point")]
     if not _burns(state):
         return {"tags": tags}
     flame = burner_water(HEAT)

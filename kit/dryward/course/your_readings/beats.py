@@ -255,7 +255,7 @@ def _four_weeks(page: Page, state: House) -> dict[str, Any]:
     lines = {"room air": state.indoors, "outdoor air": state.outdoors, "cavity air": state.cavity}
     values = {look: _by_day(record.vapor_pressure, 12) for look, record in lines.items()}
     tags = [scenery.tag(message("paper-all"), ("lower", 0.5, 1.0), side="over")]
-    for name, look, s in (("room", "room air", 0.2), ("both", "cavity air", 0.6)):
+    for name, look, s in (("room", "room air", 0.32), ("both", "cavity air", 0.6)):
         y = float(values[look][int(s * (len(values[look]) - 1))]) / _VAPOR[1]
         mean = page.show(float(lines[look].vapor_pressure.mean()), "pressure")
         side = "over" if name == "room" else "under"

@@ -194,7 +194,7 @@ logger-of = { $place ->
 }
 logger-shows = Logger: { $warmth }, { $humidity }
 trace-of-room = room air: { $mean }
-trace-of-both = roof on yard: { $mean }
+trace-of-both = roof and yard: { $mean }
 paper-humidity = RH, roof and yard: { $low } to { $high }
 paper-wood = Wood, four weeks: { $start } to { $end }
 paper-all = Vapor pressure, four weeks

@@ -143,19 +143,23 @@ function filmScene(back, front) {
       front.style.display = film ? "" : "none";
       if (parts && !film) outside({ sun: 0.6, cloud: 0.2, hour: 12, leaves: 0, turned: 0 });
     },
-    // Once the year was seen its whole curve stays, thin.
+    // Once the year was seen its whole curve stays, thin.  Gives whether words got longer or shorter.
     show(time, tags, known = false) {
-      if (!film || !parts) return;
+      if (!film || !parts) return false;
+      let longer = false;
       set(parts.whole, { points: known ? pairs(spots) : "" });
       const now = filmAt(film, time);
       outside(now);
       inside(now);
       for (const [name, text] of [["moisture", film.readings[Math.round(now.moisture)]], ["outdoors", now.outdoors]]) {
         const tag = tags.querySelector(`[data-film=${name}]`);
-        if (tag) setText(tag, text);
+        if (!tag) continue;
+        longer ||= tag.textContent.length !== text.length;
+        setText(tag, text);
       }
       const peak = tags.querySelector("[data-film=peak]");
       if (peak) peak.style.opacity = known || now.day >= film.peak ? 1 : 0;
+      return longer;
     },
   };
 }

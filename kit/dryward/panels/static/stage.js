@@ -264,7 +264,7 @@ function sceneView(title, index, page) {
   return {
     element, spots, flows, film, box, arrange, paint,
     showFilm(time, known) {
-      film.show(time, tags, known);
+      if (film.show(time, tags, known)) arrange();
       paint();
     },
     // How far along the year of a film a pointer is; null beside it.
