@@ -105,7 +105,8 @@ class ClearNight(Page):
 
     def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
-        drip = (state.melt if state.snowed else state.frost) * amounts.ROOF[self.unit_system]
+        drips, other = state.melt if state.snowed else state.frost, "si" if self.unit_system == "us" else "us"
+        drip = drips * amounts.ROOF[self.unit_system]
         top = float(state.night.roof_temperature[-1])
         frosted = message("below-note", frosted=self.show(state.frosted, "temperature difference"))
         return [
@@ -119,7 +120,7 @@ class ClearNight(Page):
             Readout(
                 "drip",
                 message("drip", area=amounts.roof_area(self.unit_system), snow=state.snowed),
-                drip, "mass", both=True,
+                drips * amounts.ROOF["us"], "mass", text=self.show(drip, "mass"), note=units.show(drip, "mass", other),
             ),
             Readout("top", message("top"), top, "temperature", both=True),
             Readout("bare", "", state.bare, "area density", hidden=True),
