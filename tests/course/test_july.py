@@ -2,6 +2,7 @@
 
 import dataclasses
 import re
+from itertools import pairwise
 
 import asked
 import pytest
@@ -364,4 +365,4 @@ def test_rows_of_drops_lie_apart_under_every_inner_layer(tmp_path):
                 for mark in scene["marks"]
                 if mark["kind"] in kinds and mark["points"][0][0] == "slope"
             )
-            assert all(b - a > 0.05 for a, b in zip(rows, rows[1:], strict=False)), (option, rows)
+            assert all(b - a > 0.05 for a, b in pairwise(rows)), (option, rows)
