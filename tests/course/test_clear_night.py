@@ -17,6 +17,7 @@ from dryward.verdict import criterion
 from dryward.weather import Air
 
 ID = "clear-night"
+#: The roofs that amounts are told on; the number behind is that of the first.
 ROOF = {"us": units.to_si(1000, "ft2"), "si": 100.0}
 COLD = units.to_si(20, "degF")
 #: R under the metal, by option.
@@ -52,7 +53,7 @@ def test_every_place_is_the_physics(system, tmp_path):
         at = page.at
         if at.Snow not in LAYERS:
             assert page.readouts["melt"] == pytest.approx(melts(at.Snow)[1] * 43200, rel=0.03, abs=0.002)
-            assert page.readouts["drip"] == pytest.approx(page.readouts["melt"] * ROOF[system])
+            assert page.readouts["drip"] == pytest.approx(page.readouts["melt"] * ROOF["us"])
             assert page.readouts["state"] == criterion("night-melt").state(page.readouts["melt"])
             assert ("of snow melt from" in page.sentence) == (page.readouts["melt"] > 0)
             continue
@@ -65,7 +66,9 @@ def test_every_place_is_the_physics(system, tmp_path):
             indoor_temperature=21.1,
         )
         assert page.readouts["frost"] == pytest.approx(found.frost[-1], rel=1e-9)
-        assert page.readouts["drip"] == pytest.approx(found.frost[-1] * ROOF[system])
+        assert page.readouts["drip"] == pytest.approx(found.frost[-1] * ROOF["us"])
+        drip = next(each for each in page.readout_list if each.name == "drip").shown(system)
+        assert drip["value"] == page.show(found.frost[-1] * ROOF[system], "mass")
         assert page.readouts["margin"] == pytest.approx(frost_margin(Air(COLD, at.RH_out)), abs=1e-8)
         assert ("form by morning" in page.sentence) == (found.frost[-1] > 0)
         assert page.readouts["state"] == criterion("night-frost").state(found.frost[-1])

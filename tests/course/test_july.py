@@ -2,6 +2,7 @@
 
 import dataclasses
 import re
+from itertools import pairwise
 
 import asked
 import pytest
@@ -349,3 +350,19 @@ def test_one_hot_day_wets_the_ground_and_the_other_dries_it(tmp_path):
     ]
     ounces = [abs(each) * 33.7 / 0.02957 for each in apart]
     assert [f"{each:.1f} fl oz" in live["told"].replace("\u00a0", " ") for each in ounces] == [True, True], ounces
+
+
+def test_rows_of_drops_lie_apart_under_every_inner_layer(tmp_path):
+    """Traces of frost through foam are no row each: rows that lie on each other would look like streaks."""
+    page = first_visit(ID, tmp_path)
+    beat = to_beat(page, 1)
+    for option in page.controls[beat.unlocks].options:
+        page.widget.moves = {"serial": 1, "system": "us", "values": {beat.unlocks: option}}
+        for scene in page.widget.live["stage"]["scenes"]:
+            kinds = ("drops", "frost")
+            rows = sorted(
+                mark["points"][0][2]
+                for mark in scene["marks"]
+                if mark["kind"] in kinds and mark["points"][0][0] == "slope"
+            )
+            assert all(b - a > 0.05 for a, b in pairwise(rows)), (option, rows)

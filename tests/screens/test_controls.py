@@ -199,9 +199,9 @@ def test_a_strip_is_stretches_that_cover_the_slider():
 
 def test_a_strip_of_a_choice_names_the_options_of_each_state():
     choice = Choice("Film", "Film", (("a", "plastic"), ("b", "paper"), ("c", "open"))).control("us")
-    assert Strip(states("wdw")).shown(choice) == {"spans": [], "words": "Dry with paper. Wet with plastic; open"}
+    assert Strip(states("wdw")).shown(choice) == {"spans": [], "words": 'Dry with "paper". Wet with "plastic", "open"'}
     assert Strip(states("aaa")).shown(choice)["words"] == "Damp with every one of them"
-    assert Strip(states("d??")).shown(choice)["words"] == "Dry with plastic. Not known yet with paper; open"
+    assert Strip(states("d??")).shown(choice)["words"] == 'Dry with "plastic". Not known yet with "paper", "open"'
     assert Strip(states("dwa")).holds == (True, False, False)
 
 

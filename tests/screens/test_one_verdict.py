@@ -40,10 +40,10 @@ def under_the_handle(page, name):
         return None
     if control.options:
         label = control.label()
-        # A label may itself have ". " in it, as after "12 in", or "; ".
+        # A label may itself have ". " in it, as after "12 in", or "; "; it stands in quotes.
         for part in re.split(rf"\. (?=(?:{'|'.join(STATES)}) with )", shown["words"], flags=re.IGNORECASE):
             state, _, names = part.partition(" with ")
-            if "every one of them" in names or f"; {label}; " in f"; {names}; ":
+            if "every one of them" in names or f'"{label}"' in names:
                 return state.lower()
         raise AssertionError((label, shown["words"]))
     here = min(max(control.fraction(control.value), 0.0), 1.0)

@@ -342,7 +342,7 @@ def test_strips_agree_with_the_physics(page):
             assert [state for low, high, state in spans if low <= part <= high] == [found], (name, part)
         control.put(start)
     assert page.widget.live["strips"]["Outer"]["words"] == (
-        "Dry with open sheet (50 perm); fiberboard (20 perm). Wet with OSB (1.5 perm); closed (0.1 perm)"
+        'Dry with "open sheet (50 perm)", "fiberboard (20 perm)". Wet with "OSB (1.5 perm)", "closed (0.1 perm)"'
     )
 
 

@@ -9,6 +9,7 @@ from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 from matplotlib.ticker import FuncFormatter
+from matplotlib.transforms import ScaledTranslation
 from numpy.typing import NDArray
 
 from dryward.checks import Floats
@@ -122,9 +123,12 @@ class MoistureGraph:
         if out:
             day = float(days[min(out)])
             early = day < far / 2
-            words = message("pictures.above-the-chart")
-            words = f"  {words}" if early else f"{words}  "
-            self.over.set(x=day, ha="left" if early else "right", text=words)
+            # A little beside the line.
+            aside = ScaledTranslation((5 if early else -5) / 72, 0, self.picture.figure.dpi_scale_trans)
+            self.over.set(
+                x=day, ha="left" if early else "right", text=message("pictures.above-the-chart"),
+                transform=self.ax.transData + aside,
+            )  # fmt: skip
 
 
 def told_apart(bands: Sequence[tuple[float, str]], least: float) -> list[tuple[float, str]]:

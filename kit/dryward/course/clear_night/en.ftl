@@ -47,7 +47,11 @@ frosts = Before any frost it is { $below } colder under the covering than the ai
 warm = The lower face of the covering is as warm as the air or warmer, so no frost forms under it.
 cold = Under the covering it is { $below } colder than the air. Frost needs it { $margin } colder: none forms.
 step-lost = Bare covering at { $bare } K, before any frost: what it loses to a sky of { $sky } K.
-step-gained = What the air at { $air } K gives it, and the house below: the two agree, so it stays there.
+# $wind is the wind in both units, or "si" where its slider has that of the arithmetic.
+step-gained = { $wind ->
+    [si] What the air at { $air } K gives it, and the house below: the two agree, so it stays there.
+   *[other] What the air at { $air } K gives it, and the house below: the two agree, so it stays there. The wind is { $wind }.
+}
 step-frost-point = Frost point of the outdoor air: the temperature at which its vapor starts to frost.
 step-margin = How far the covering may cool before that air frosts it.
 

@@ -105,7 +105,8 @@ class ClearNight(Page):
 
     def numbers(self, state: FrostNight) -> list[Readout]:
         """How far below, how far it may be, the frost, and what drips in the morning."""
-        drip = (state.melt if state.snowed else state.frost) * amounts.ROOF[self.unit_system]
+        drips, other = state.melt if state.snowed else state.frost, "si" if self.unit_system == "us" else "us"
+        drip = drips * amounts.ROOF[self.unit_system]
         top = float(state.night.roof_temperature[-1])
         frosted = message("below-note", frosted=self.show(state.frosted, "temperature difference"))
         return [
@@ -119,7 +120,7 @@ class ClearNight(Page):
             Readout(
                 "drip",
                 message("drip", area=amounts.roof_area(self.unit_system), snow=state.snowed),
-                drip, "mass", both=True,
+                drips * amounts.ROOF["us"], "mass", text=self.show(drip, "mass"), note=units.show(drip, "mass", other),
             ),
             Readout("top", message("top"), top, "temperature", both=True),
             Readout("bare", "", state.bare, "area density", hidden=True),
@@ -182,6 +183,12 @@ class ClearNight(Page):
         worked = units.show(flux, "heat flux", "si", 1)
         return units.in_both(self.show(flux, "heat flux"), worked) if self.unit_system == "us" else worked
 
+    def _wind(self, wind: float) -> str:
+        """The wind of a US slider with what the arithmetic takes of it."""
+        if self.unit_system == "si":
+            return "si"
+        return units.in_both(*(units.show(wind, "thermal transmittance", each) for each in ("us", "si")))
+
     def steps(self, state: FrostNight) -> list[Step]:
         """Heat lost to the sky against heat from the air, for a bare covering."""
         if state.snowed:
@@ -199,7 +206,7 @@ class ClearNight(Page):
                 self._flux(lost),
             ),
             Step(
-                message("step-gained", air=units.written(air_kelvin, ".2f")),
+                message("step-gained", air=units.written(air_kelvin, ".2f"), wind=self._wind(state.wind)),
                 f"{state.wind:.3g} × ({air_kelvin:.2f} − {bare:.2f}) + "
                 f"{HOUSE['u_value']:g} × ({HOUSE['indoor_temperature'] + KELVIN:.2f} − {bare:.2f})",
                 self._flux(warmed),

@@ -259,7 +259,7 @@ class HourByHour(Page):
             Readout(
                 "ran_off",
                 message("ran-off", area=amounts.roof_area(self.unit_system)),
-                run.ran_off * amounts.ROOF[self.unit_system],
+                run.ran_off * amounts.ROOF["us"],
                 text=off,
                 note=message("ran-off-note", ran_off=amount(run.ran_off, "kg/m2", self.unit_system)),
             ),

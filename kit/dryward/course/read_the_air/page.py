@@ -56,8 +56,10 @@ class ReadTheAir(Page):
 
     def given(self, state: AirPair) -> str:
         """What no control moves; its pressure as a weather report has it."""
-        unit, digits = ("inHg", 2) if self.unit_system == "us" else ("hPa", 0)
-        return message("given", pressure=units.show_in(air.STANDARD_PRESSURE, unit, digits))
+        if self.unit_system == "us":
+            return message("given", pressure=units.show_in(air.STANDARD_PRESSURE, "inHg", 2))
+        report, worked = (units.show_in(air.STANDARD_PRESSURE, unit, 0) for unit in ("hPa", "Pa"))
+        return message("given", pressure=units.in_both(report, worked))
 
     def numbers(self, state: AirPair) -> list[Readout]:
         """Of air A: vapor pressure, dew point, water two ways; of air B, its water."""

@@ -14,7 +14,7 @@ from dryward.pictures.scenery import Axes, Point, Scene
 
 #: The house in each shape: left, right, ridge and ground [px].
 _HOUSES = {
-    "wide": (70.0, 590.0, 90.0, 610.0),
+    "wide": (66.0, 562.0, 90.0, 610.0),
     "tall": (40.0, 430.0, 40.0, 360.0),
     "post": (40.0, 440.0, 60.0, 440.0),
     "strip": (40.0, 420.0, 40.0, 430.0),
