@@ -3,6 +3,7 @@
 import asyncio
 import os
 import shutil
+from pathlib import Path
 
 import pytest
 from chromium import axe, browser, lab, screen
@@ -28,7 +29,16 @@ def chromium():
     return named or next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
 
 
+#: Folders whose files take long, whatever their number of tests: they are begun first, so that none is left alone
+#: at the end of a run on several workers.
+LONG = ("screens", "classroom", "report", "course", "published", "physics")
+
+
 def pytest_collection_modifyitems(config, items):
+    here = Path(__file__).parent
+    rooms = [here / name for name in LONG]
+    place = {room: k for k, room in enumerate(rooms)}
+    items.sort(key=lambda item: next((place[each] for each in item.path.parents if each in place), len(rooms)))
     no_browser = pytest.mark.skip(reason="no Chromium found: install it, or name it in DRYWARD_CHROMIUM")
     not_slow = pytest.mark.skip(reason="slow: run with --slow")
     for item in items:

@@ -85,7 +85,7 @@ def test_blocks_are_shared_out_whole():
 @pytest.mark.parametrize("size", ["letter", "a4"])
 def test_no_check_runs_over_a_page(size):
     found = review(OPEN, hourly=False)
-    many_more = [dataclasses.replace(each, what=f"{each.what} " * k) for k in (1, 3) for each in found.checks]
+    many_more = [dataclasses.replace(each, what=f"{each.what} " * k) for k in (1, 2, 3, 4) for each in found.checks]
     made = dataclasses.replace(document.document(found), checks=tuple(many_more))
     texts = [" ".join(each.extract_text().split()) for each in PdfReader(io.BytesIO(printed.pdf(made, size))).pages]
     assert len(texts) > 2

@@ -143,12 +143,11 @@ def test_a_beat_tells_nothing_before_its_bets_and_all_after(beat, system, tmp_pa
 @pytest.mark.parametrize(("beat", "system"), in_turn(beats(), ("us", "si")))
 def test_every_choice_has_its_own_reply(beat, system, tmp_path):
     id, number = beat
-    replies = {}
-    beat = to_beat(first_visit(id, tmp_path / "first", system), number)
+    replies, page = {}, first_visit(id, tmp_path, system)
+    beat = to_beat(page, number)
     for k, bet in enumerate(beat.bets):
         for choice, spot in enumerate(bet.spots):
-            page = first_visit(id, tmp_path / f"{k}-{choice}", system)
-            to_beat(page, number)
+            page.stage.again()
             bet_all(page, [choice if each == k else 0 for each in range(len(beat.bets))])
             told = page.widget.frame["stage"]["bets"][k]
             assert told["chosen"] == choice
@@ -416,7 +415,7 @@ def test_every_beat_is_in_sight_at_every_size(bare, axe, id, tmp_path, pytestcon
 
     def looked(size, where):
         look(size, where)
-        if size == "laptop":
+        if size == "laptop" and not where.endswith(("Home", "End")):
             wrong.extend(f"{where}: {each}" for each in findings(bare.window, axe))
 
     walked(bare, first_visit(id, tmp_path), ("laptop", *others), looked)

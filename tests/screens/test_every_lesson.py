@@ -221,9 +221,9 @@ def test_wrong_and_right_answers_are_replied_to(page):
         assert len(replies) > 1
 
 
-#: An hourly lesson and loggers.  The usual steady lesson is moved in Lab by `test_lab.py`, the own roof is built there
-#: by `test_desk_by_hand.py`, and `test_pages.py` opens lessons as pages without code.
-IN_LAB = {"hour-by-hour", "your-readings"}
+#: Loggers.  The usual steady lesson is moved in Lab by `test_lab.py`, the own roof is built there by
+#: `test_desk_by_hand.py`, and `test_pages.py` opens lessons as pages without code; all others with --slow.
+IN_LAB = {"your-readings"}
 
 
 @pytest.mark.browser

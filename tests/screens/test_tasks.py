@@ -7,6 +7,7 @@ from lesson_page import open_page
 
 from dryward.teaching import practical
 from dryward.units import to_si
+from turns import in_turn
 
 #: Task -> settings of its page that it allows.
 TRIES = {
@@ -35,8 +36,7 @@ def put(page, **values):
 UNITS = {"M_in": "perm", "M_out": "perm", "T_in": "degF", "R_in": "R", "RH_in": "%", "T_out": "degF"}
 
 
-@pytest.mark.parametrize("system", ["us", "si"])
-@pytest.mark.parametrize("id", TRIES)
+@pytest.mark.parametrize(("id", "system"), in_turn(TRIES, ("us", "si")))
 def test_a_task_says_the_state_that_the_page_shows(id, system, tmp_path):
     page = open_page(practical.task(id).lesson, tmp_path, system)
     press(page, "start", id)

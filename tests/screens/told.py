@@ -30,7 +30,6 @@ def texts(part, key):
 def _drawn(page):
     for picture, view in zip(page.live_pictures(), page.result.views, strict=True):
         figure = picture._for(view).figure
-        figure.canvas.draw()
         yield from (("drawn", each.get_text()) for each in figure.findobj(Text) if each.get_visible())
 
 
