@@ -157,25 +157,24 @@ def in_the_language(text):
     )
 
 
-@pytest.mark.parametrize("name", modules())
-def test_what_is_shown_is_a_message(name):
-    assert [f"{path(name)}:{line} {text}" for line, text in shown_literals(tree(name))] == []
+def test_what_is_shown_is_a_message():
+    assert [f"{path(name)}:{line} {text}" for name in modules() for line, text in shown_literals(tree(name))] == []
 
 
-@pytest.mark.parametrize("name", modules())
-def test_what_is_raised_is_a_message(name):
+def test_what_is_raised_is_a_message():
     left = [
         f"{path(name)}:{line} {text}"
+        for name in modules()
         for line, text in raised_literals(tree(name))
         if not any(name == module and part in text for module, part in SLIPS)
     ]
     assert left == []
 
 
-@pytest.mark.parametrize("name", modules())
-def test_no_other_text_is_left_in_the_code(name):
+def test_no_other_text_is_left_in_the_code():
     left = [
         f"{path(name)}:{line} {text}"
+        for name in modules()
         for line, text in long_literals(name, tree(name))
         if not any(name == module and text.startswith(start) for module, start in NO_TEXT)
         and not any(name == module and part in text for module, part in SLIPS)
@@ -254,10 +253,11 @@ def numbers_past_the_marks(root):
             yield node.lineno, node.value
 
 
-@pytest.mark.parametrize("name", [each for each in modules() if each not in NO_READER])
-def test_a_number_is_written_with_the_readers_marks(name):
+def test_a_number_is_written_with_the_readers_marks():
     left = [
         f"{path(name)}:{line} {number}"
+        for name in modules()
+        if name not in NO_READER
         for line, number in numbers_past_the_marks(tree(name))
         if (name, number) not in NOT_SHOWN
     ]

@@ -462,18 +462,19 @@ def test_dots_cross_at_the_states_own_flux(bare, id, tmp_path):
 
 
 @pytest.mark.browser
-def test_with_still_motion_the_dots_stand(browser, tmp_path):
-    """Whoever asked for less motion sees where the vapor is, and nothing moves."""
-    still = Bare(browser, reduced_motion="reduce")
+@pytest.mark.parametrize("asked", ["reduce", "no-preference"])
+def test_dots_run_but_for_who_asked_for_less_motion(browser, tmp_path, asked):
+    """With less motion one sees where the vapor is, and nothing moves."""
+    window = Bare(browser, reduced_motion=asked)
     page = first_visit("where-it-gets-wet", tmp_path)
     bet_all(page)
-    still.show(page)
+    window.show(page)
     places = "() => [...document.querySelectorAll('.dw-vapor')].map((each) => each.flows.dots.map((dot) => dot.part))"
-    before = still.window.evaluate(places)
-    still.window.wait_for_timeout(300)
-    assert before == still.window.evaluate(places)
+    before = window.window.evaluate(places)
+    window.window.wait_for_timeout(300)
+    assert (before == window.window.evaluate(places)) == (asked == "reduce")
     assert all(before)
-    still.window.close()
+    window.window.close()
 
 
 @pytest.mark.browser

@@ -10,9 +10,9 @@ ID = "hour-by-hour"
 AT = "Number(document.querySelector('.dw-reel').value)"
 
 
-def shown(browser, tmp_path, size="laptop", bets=(2,), **looks):
+def shown(browser, tmp_path, size="laptop", bets=(2,), reduced_motion="no-preference"):
     """A window in which the first film of the lesson stands."""
-    window = Bare(browser, **looks)
+    window = Bare(browser, reduced_motion=reduced_motion)
     page = first_visit(ID, tmp_path)
     for choice in bets:
         page.hear({"kind": "bet", "choice": choice})
