@@ -3,6 +3,8 @@
 import io
 
 import pytest
+from bare import Bare
+from lesson_page import open_page
 from opening import to_the_free_page
 
 from dryward.building import preset
@@ -125,6 +127,26 @@ def _look(content, folder):
         margin = 15
         assert dots[:, :margin].min() > 240
         assert dots[:, -margin:].min() > 240
+
+
+def test_a_press_is_no_less_a_click_when_the_page_is_built_anew_before_it_ends(browser, tmp_path, monkeypatch):
+    """Who types in a field and goes straight on to a button: the field is taken in while the button is down."""
+    monkeypatch.chdir(tmp_path)
+    bare = Bare(browser)
+    bare.show(open_page("your-roof", tmp_path))
+    key(bare.window, "name").fill("pressed")
+    save = key(bare.window, "save")
+    save.scroll_into_view_if_needed()
+    box = save.bounding_box()
+    bare.window.mouse.move(box["x"] + 5, box["y"] + 5)
+    bare.window.mouse.down()
+    bare.settle()
+    bare.window.mouse.up()
+    bare.window.wait_for_timeout(50)
+    bare.settle()
+    assert bare.window.get_by_text("pressed.toml: saved.").is_visible()
+    assert (tmp_path / "pressed.toml").is_file()
+    bare.window.close()
 
 
 def test_nothing_of_the_bench_is_cut(desk):

@@ -115,7 +115,7 @@ def test_a_page_speaks_another_language(id, system, tmp_path, spoken, monkeypatc
         page.hear({"kind": "desk", "key": f"task:check:{task.id}", "value": None})
     assert unmarked(told(page), allowed) == {}
     for control in page.controls.values():
-        for value in (control.options[-1:] if page.slow else control.options) or (control.max,):
+        for value in (control.options[-1:] if page.slow else control.options) or (control.min, control.max):
             control.value = value
             assert unmarked(told(page), allowed) == {}
         control.value = control.start

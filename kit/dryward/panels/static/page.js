@@ -366,11 +366,29 @@ function render({ model, el }) {
     else send({ kind: "beat", number: to });
   }
 
+  // What is built anew between the press and the release of a button takes the click with it, as when somebody types
+  // in a field and goes straight on to "Save": it waits until the press has ended.
+  const PRESSED = "button, a, summary, label, input[type=radio], input[type=checkbox], input[type=range]";
+  const waiting = new Set();
+  let pressed = false;
+  const unpressed = (anew) => () => (pressed ? waiting.add(anew) : anew());
+  const press = (event) => { pressed = event.button === 0 && Boolean(event.target.closest(PRESSED)); };
+  const release = () => setTimeout(() => { // after the click
+    pressed = false;
+    const left = [...waiting];
+    waiting.clear();
+    left.forEach((anew) => anew());
+  });
+  const RELEASED = ["pointerup", "pointercancel", "blur"];
+
   el.classList.add("dw-root");
   document.addEventListener("keydown", revealKey);
-  model.on("change:frame", rebuild);
+  el.addEventListener("pointerdown", press, true);
+  for (const kind of RELEASED) window.addEventListener(kind, release);
+  const changeFrame = unpressed(rebuild);
+  const changeDesk = unpressed(() => parts && putDesk(parts.desk, model.get("desk"), desk));
+  model.on("change:frame", changeFrame);
   model.on("change:live", update);
-  const changeDesk = () => parts && putDesk(parts.desk, model.get("desk"), desk);
   model.on("change:desk", changeDesk);
   rebuild();
   send({ kind: "opened" });
@@ -391,7 +409,9 @@ function render({ model, el }) {
     watch.disconnect();
     sized.disconnect();
     document.removeEventListener("keydown", revealKey);
-    model.off("change:frame", rebuild);
+    el.removeEventListener("pointerdown", press, true);
+    for (const kind of RELEASED) window.removeEventListener(kind, release);
+    model.off("change:frame", changeFrame);
     model.off("change:live", update);
     model.off("change:desk", changeDesk);
     for (const picture of kept) {
