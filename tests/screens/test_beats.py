@@ -423,7 +423,7 @@ def test_every_beat_is_in_sight_at_every_size(bare, axe, id, tmp_path, pytestcon
 
 
 @pytest.mark.browser
-@pytest.mark.parametrize(("id", "size"), in_turn(PLAYED, ("phone", "laptop")))
+@pytest.mark.parametrize(("size", "id"), in_turn(("phone", "laptop"), PLAYED, usual=5))
 def test_nothing_is_cut_off_in_a_longer_language(bare, id, size, tmp_path):
     wrong = []
     with made_up.spoken():
