@@ -379,12 +379,13 @@ function render({ model, el }) {
     waiting.clear();
     left.forEach((anew) => anew());
   });
-  const RELEASED = ["pointerup", "pointercancel", "blur"];
+  // Whoever else hears of a release may keep it to himself, so it is heard first; a field that loses the focus is none.
+  const RELEASED = [["pointerup", true], ["pointercancel", true], ["blur", false]];
 
   el.classList.add("dw-root");
   document.addEventListener("keydown", revealKey);
   el.addEventListener("pointerdown", press, true);
-  for (const kind of RELEASED) window.addEventListener(kind, release);
+  for (const [kind, first] of RELEASED) window.addEventListener(kind, release, first);
   const changeFrame = unpressed(rebuild);
   const changeDesk = unpressed(() => parts && putDesk(parts.desk, model.get("desk"), desk));
   model.on("change:frame", changeFrame);
@@ -410,7 +411,7 @@ function render({ model, el }) {
     sized.disconnect();
     document.removeEventListener("keydown", revealKey);
     el.removeEventListener("pointerdown", press, true);
-    for (const kind of RELEASED) window.removeEventListener(kind, release);
+    for (const [kind, first] of RELEASED) window.removeEventListener(kind, release, first);
     model.off("change:frame", changeFrame);
     model.off("change:live", update);
     model.off("change:desk", changeDesk);
