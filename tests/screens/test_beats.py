@@ -13,7 +13,7 @@ from dryward.panels.protocol import PageWidget
 from dryward.panels.stage import LESSON
 from dryward.teaching import lessons
 from dryward.teaching.beliefs import belief
-from turns import in_turn
+from turns import in_turn, turn
 
 PLAYED = [id for id in (*lessons.pages(), "start") if lessons.module(id, "page").PAGE.play is not None]
 
@@ -411,7 +411,7 @@ def test_every_beat_is_in_sight_at_every_size(bare, axe, id, tmp_path, pytestcon
     look = looker(bare, wrong)
     others = [size for size in SIZES if size != "laptop"]
     if not pytestconfig.getoption("--slow"):  # one of them in turn
-        others = [others[PLAYED.index(id) % len(others)]]
+        others = turn(PLAYED.index(id), others)
 
     def looked(size, where):
         look(size, where)
