@@ -133,7 +133,7 @@ def told(found: Finding, method: str, system: str | None = None) -> str:
 def pores(found: Finding, system: str | None = None) -> str:
     """The water or frost in the pores of soaked wood, on the roof that amounts are told on."""
     systems = ("us", "si") if system is None else (system,)
-    held = [amounts.water(amounts.of_a_roof(found.unbound, each), each) for each in systems]
+    held = [amounts.whole_roof(found.unbound, each) for each in systems]
     areas = [amounts.roof_area(each) for each in systems]
     water, area = ((units.in_both(*each) if system is None else each[0]) for each in (held, areas))
     return message("verdict.on-the-roof", amount=water, area=area)
